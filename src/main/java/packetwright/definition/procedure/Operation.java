@@ -1,0 +1,85 @@
+package packetwright.definition.procedure;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import packetwright.definition.project.Side;
+import packetwright.definition.shop.MachineKind;
+import packetwright.text.source.Located;
+import packetwright.text.source.Span;
+
+/**
+ * One machine or hand operation as its author wrote it; formulas are still text.
+ *
+ * @param verb with its place
+ * @param targets what it works on: a piece, a part, a feature ({@code side.lid_groove}), a joint or
+ *     a size
+ * @param piece the piece worked on where the target does not tell, or none
+ * @param of what is parted, or none
+ * @param count how many in a row, 1 or more
+ * @param to formula of the finished size at this operation, or none
+ * @param leave formula of the extra above the drawn size, or none
+ * @param from references: the edge or end at the fence or stop, then the face on the table
+ * @param sides those made or worked
+ * @param at machine or hand tool, or none for the verb's own
+ * @param stop whether a stop block is set
+ * @param stacked how many pieces are cut at once
+ * @param with controls used
+ * @param set formulas by setting name that override what is reckoned
+ * @param makes name of the new piece, or none
+ * @param using supplies
+ * @param by who does it
+ */
+public record Operation(
+    Located<Verb> verb,
+    List<Located<String>> targets,
+    @Nullable Located<String> piece,
+    @Nullable Located<String> of,
+    int count,
+    @Nullable Located<String> to,
+    @Nullable Located<String> leave,
+    List<Side> from,
+    List<Side> sides,
+    @Nullable Located<MachineKind> at,
+    boolean stop,
+    int stacked,
+    Set<Control> with,
+    Map<String, Located<String>> set,
+    @Nullable Located<String> makes,
+    List<Located<String>> using,
+    By by) {
+  /** Keeps its own copies. */
+  public Operation {
+    targets = List.copyOf(targets);
+    from = List.copyOf(from);
+    sides = List.copyOf(sides);
+    with = Set.copyOf(with);
+    set = Map.copyOf(set);
+    using = List.copyOf(using);
+  }
+
+  /** Where the operation is written. */
+  public Span place() {
+    return verb.at();
+  }
+
+  /** Who does an operation. */
+  public enum By {
+    STUDENT,
+    AIDE,
+    INSTRUCTOR
+  }
+
+  /** Aids that keep hands away or wood in place. */
+  public enum Control {
+    PUSH_STICK,
+    PUSH_BLOCK,
+    MITER_GAUGE,
+    BACKER,
+    CLAMPS,
+    FEATHERBOARD,
+    JIG,
+    TEST_PIECE
+  }
+}

@@ -1,0 +1,17 @@
+package packetwright.definition.procedure;
+
+import java.util.List;
+
+/**
+ * The procedure in the variant that one shop and set of options give.
+ *
+ * @param introduction before the first step
+ * @param steps numbered from 1
+ */
+public record Procedure(List<Block> introduction, List<Step> steps) {
+  /** Keeps its own copies. */
+  public Procedure {
+    introduction = List.copyOf(introduction);
+    steps = List.copyOf(steps);
+  }
+}

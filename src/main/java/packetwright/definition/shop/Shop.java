@@ -1,0 +1,72 @@
+package packetwright.definition.shop;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import packetwright.text.measure.Length;
+import packetwright.text.measure.Unit;
+import packetwright.text.source.Located;
+
+/**
+ * A shop as its instructor describes it.
+ *
+ * @param name as printed
+ * @param unit INCH or MILLIMETRE, the unit of bare numbers in the profile
+ * @param machines by kind
+ * @param handTools kinds that need no switch
+ * @param cutters the widths that the dado set can be stacked from; empty without one
+ * @param setupCheck machines whose set-up the instructor looks at before power goes on
+ * @param allowances {@code end_trim}, {@code hold_reserve} and the like, by name; each is also a
+ *     size, {@code shop.end_trim}
+ * @param rules local rules, printed as they stand
+ */
+public record Shop(
+    String name,
+    Unit unit,
+    Map<MachineKind, Machine> machines,
+    Set<MachineKind> handTools,
+    CutterSet cutters,
+    Set<MachineKind> setupCheck,
+    Map<String, Located<Length>> allowances,
+    List<String> rules) {
+  /** Keeps its own copies. */
+  public Shop {
+    machines = Map.copyOf(machines);
+    handTools = Set.copyOf(handTools);
+    setupCheck = Set.copyOf(setupCheck);
+    allowances = Map.copyOf(allowances);
+    rules = List.copyOf(rules);
+  }
+
+  /**
+   * What the dado set is stacked from.
+   *
+   * @param outside width of each of the two outside blades; zero when the shop has no set
+   * @param chippers inner cutters, each used at most once
+   * @param shims each used at most once
+   */
+  public record CutterSet(Length outside, List<Length> chippers, List<Length> shims) {
+    /** Keeps its own copies. */
+    public CutterSet {
+      chippers = List.copyOf(chippers);
+      shims = List.copyOf(shims);
+    }
+  }
+
+  /** The machine of a kind, or none. */
+  public @Nullable Machine machine(MachineKind kind) {
+    return machines.get(kind);
+  }
+
+  /** Whether the shop has that machine or hand tool. */
+  public boolean has(MachineKind kind) {
+    return machines.containsKey(kind) || handTools.contains(kind);
+  }
+
+  /** An allowance by name; a name that the schema does not require falls back to zero. */
+  public Length allowance(String name) {
+    Located<Length> stated = allowances.get(name);
+    return stated == null ? Length.ZERO : stated.value();
+  }
+}

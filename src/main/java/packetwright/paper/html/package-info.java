@@ -1,0 +1,5 @@
+/** Fills the templates. */
+@NullMarked
+package packetwright.paper.html;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,5 @@
+/** From inputs to lesson to documents to an output folder. */
+@NullMarked
+package packetwright.paper.publish;
+
+import org.jspecify.annotations.NullMarked;

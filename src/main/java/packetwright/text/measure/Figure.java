@@ -1,0 +1,56 @@
+package packetwright.text.measure;
+
+import java.math.BigInteger;
+
+/**
+ * A quantity as it is printed: already rounded, split so that a fraction can be set as one.
+ *
+ * @param negative whether a minus sign stands before it
+ * @param whole the whole units
+ * @param numerator of what is left, less than the denominator; 0 when nothing is left
+ * @param denominator 1 or more; a power of ten where the unit is decimal
+ * @param unit which unit it counts
+ * @param grade whether the true value is a little more or less
+ */
+public record Figure(
+    boolean negative,
+    BigInteger whole,
+    BigInteger numerator,
+    BigInteger denominator,
+    Unit unit,
+    Grade grade) {
+
+  /** How the printed value lies to the true one. */
+  public enum Grade {
+    EXACT,
+    /** The true value is a little more than printed. */
+    FULL,
+    /** The true value is a little less than printed. */
+    SCANT
+  }
+
+  /** Whether a fraction bar is needed. */
+  public boolean hasFraction() {
+    return numerator.signum() != 0 && !unit.isDecimal();
+  }
+
+  /** The number alone, plain: {@code 4 23/32}, {@code 101.6}; without unit and grade. */
+  public String number() {
+    String sign = negative ? "-" : "";
+    if (numerator.signum() == 0) {
+      return sign + whole;
+    }
+    if (unit.isDecimal()) {
+      int places = denominator.toString().length() - 1;
+      return sign + whole + "." + "0".repeat(places - numerator.toString().length()) + numerator;
+    }
+    String fraction = numerator + "/" + denominator;
+    return sign + (whole.signum() == 0 ? fraction : whole + " " + fraction);
+  }
+
+  /** The number with its unit: {@code 4 23/32 in}. */
+  @Override
+  public String toString() {
+    return unit.symbol().isEmpty() ? number() : number() + " " + unit.symbol();
+  }
+}

@@ -1,0 +1,44 @@
+package packetwright.wood.caution;
+
+import packetwright.text.source.Span;
+
+/**
+ * A hazard statement at a step.
+ *
+ * @param rule name of the rule that fired
+ * @param signal severity
+ * @param hazard what can hurt
+ * @param consequence what it does
+ * @param avoid how not to be hurt
+ * @param source where the rule comes from
+ * @param why the sizes that made it fire, for the key
+ * @param step number of the step
+ * @param piece worked on
+ * @param refuses whether the operation may not be printed
+ * @param at the operation
+ */
+public record Caution(
+    String rule,
+    Signal signal,
+    String hazard,
+    String consequence,
+    String avoid,
+    String source,
+    String why,
+    int step,
+    String piece,
+    boolean refuses,
+    Span at) {
+
+  /** Signal words, most severe first, by their ANSI Z535.4 meanings. */
+  public enum Signal {
+    /** Death or serious injury will follow. */
+    DANGER,
+    /** Death or serious injury could follow. */
+    WARNING,
+    /** Minor or moderate injury could follow. */
+    CAUTION,
+    /** Not about injury. */
+    NOTICE
+  }
+}

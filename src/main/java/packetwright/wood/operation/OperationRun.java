@@ -1,0 +1,76 @@
+package packetwright.wood.operation;
+
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import packetwright.definition.procedure.Operation;
+import packetwright.definition.procedure.Step;
+import packetwright.definition.shop.Machine;
+import packetwright.definition.shop.MachineKind;
+import packetwright.text.measure.Length;
+
+/**
+ * One operation as it was simulated.
+ *
+ * @param step it belongs to
+ * @param operation as written
+ * @param tool machine or hand tool, or none (laying out, a dry fit)
+ * @param machine the shop's machine of that kind, or none for a hand tool
+ * @param before the pieces worked on, as they were
+ * @param after the pieces that result, freed parts first, then what is left
+ * @param settings in the order they are set
+ * @param work what the cut does to the piece; null when nothing is cut
+ * @param layout lines drawn, or none
+ */
+public record OperationRun(
+    Step step,
+    Operation operation,
+    @Nullable MachineKind tool,
+    @Nullable Machine machine,
+    List<Workpiece> before,
+    List<Workpiece> after,
+    List<Setting> settings,
+    @Nullable Work work,
+    @Nullable Layout layout) {
+  /** Keeps its own copies. */
+  public OperationRun {
+    before = List.copyOf(before);
+    after = List.copyOf(after);
+    settings = List.copyOf(settings);
+  }
+
+  /**
+   * What a cut looks like from the machine, for cautions and figures.
+   *
+   * @param feed whether the piece is fed along the grain, across it, or does not move
+   * @param fence the narrowest width between fence and cutter; zero when no fence is used
+   * @param depth the deepest cut of one pass
+   * @param held the shortest length that is held, from the cutter
+   * @param freed the shortest piece that comes free, or zero when the cut does not go through
+   * @param isThrough whether the piece is parted
+   * @param turn how the piece is turned between passes
+   */
+  public record Work(
+      Feed feed,
+      Length fence,
+      Length depth,
+      Length held,
+      Length freed,
+      boolean isThrough,
+      Set<Turn> turn) {}
+
+  /** How wood and cutter move to each other. */
+  public enum Feed {
+    ALONG,
+    ACROSS,
+    CLAMPED
+  }
+
+  /** How a piece is turned between two passes. */
+  public enum Turn {
+    /** End for end, the same face down. */
+    ROTATE_END_FOR_END,
+    /** The other face down. */
+    TURN_OVER
+  }
+}

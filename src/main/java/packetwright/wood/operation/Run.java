@@ -1,0 +1,23 @@
+package packetwright.wood.operation;
+
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The whole procedure as it was simulated.
+ *
+ * @param operations in order
+ * @param made each part's pieces as made, by part name
+ */
+public record Run(List<OperationRun> operations, Map<String, List<Workpiece>> made) {
+  /** Keeps its own copies. */
+  public Run {
+    operations = List.copyOf(operations);
+    made = Map.copyOf(made);
+  }
+
+  /** The operations of one step, in order. */
+  public List<OperationRun> ofStep(int number) {
+    return operations.stream().filter(o -> o.step().number() == number).toList();
+  }
+}

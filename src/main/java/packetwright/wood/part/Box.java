@@ -1,0 +1,25 @@
+package packetwright.wood.part;
+
+import packetwright.text.measure.Length;
+
+/**
+ * A box parallel to a piece's frame.
+ *
+ * @param low the corner with the least coordinates
+ * @param high the corner with the greatest; above {@code low} on every axis
+ */
+public record Box(Point low, Point high) {
+  /** Refuses a box without volume. */
+  public Box {
+    for (int axis = 0; axis < 3; axis++) {
+      if (!low.on(axis).isLess(high.on(axis))) {
+        throw new IllegalArgumentException("box without volume: " + low + " to " + high);
+      }
+    }
+  }
+
+  /** Its extent on an axis. */
+  public Length extent(int axis) {
+    return high.on(axis).minus(low.on(axis));
+  }
+}
