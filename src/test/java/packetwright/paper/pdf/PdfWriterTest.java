@@ -16,6 +16,7 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.contentstream.PDFGraphicsStreamEngine;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImage;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
@@ -52,6 +53,7 @@ class PdfWriterTest {
         <style>@page {size: letter; margin: 1in;
           @bottom-right {font: 8pt Roboto; content: "Page " counter(page)}}
         body {font: 11pt Roboto, 'DejaVu Sans'; margin: 0} svg {display: block}
+        i {font-size: 7.5pt; vertical-align: 3pt} b {font-size: 7.5pt; vertical-align: -1pt}
         %s</style></head><body><h1>A page</h1>%s</body></html>
         """
         .formatted(style, body);
@@ -75,8 +77,8 @@ class PdfWriterTest {
         write(
             "",
             RULER
-                + "<p>Length <span title=\"4 and 1 half inches\">4 <sup>1</sup>\u2044<sub>2</sub>"
-                + " in</span> <b>bold \u26a0</b></p>");
+                + "<p>Length <span title=\"4 and 1 half inches\">4 <i>1</i>\u2044<b>2</b>"
+                + " in</span> <strong>bold \u26a0</strong></p>");
     assertThat(VeraPdf.failures(pdf, "ua1")).isEmpty();
     assertThat(VeraPdf.failures(pdf, "2a")).isEmpty();
   }
@@ -148,8 +150,12 @@ class PdfWriterTest {
 
   @Test
   void drawingTextAndRunningTextAreFoundAgain() throws IOException {
-    String body = RULER + "<p>4 <sup>1</sup>\u2044<sub>2</sub> in</p>";
-    assertThat(text(write("", body))).contains("first inch \u2300", "Page 1", "4 1\u20442 in");
+    String body =
+        RULER
+            + "<p><span>Set </span><span><span>4 </span><i>1</i><span>\u2044</span><b>2</b>"
+            + "<span> in</span></span><span> now</span></p>";
+    assertThat(text(write("", body)))
+        .contains("first inch \u2300", "Page 1", "Set 4 1\u20442 in now");
   }
 
   @Test
@@ -212,17 +218,27 @@ class PdfWriterTest {
         .hasMessageContaining("DOCTYPE");
   }
 
-  /** Where subpaths begin, in points on the page. */
+  /** Where subpaths of drawings begin, in points on the page. */
   private static final class Starts extends PDFGraphicsStreamEngine {
     private final List<Double> found = new ArrayList<>();
+    private boolean inDrawing;
 
     Starts(PDDocument document) {
       super(document.getPage(0));
     }
 
     @Override
+    public void showForm(PDFormXObject form) throws IOException {
+      inDrawing = true;
+      super.showForm(form);
+      inDrawing = false;
+    }
+
+    @Override
     public void moveTo(float x, float y) {
-      found.add((double) x);
+      if (inDrawing) {
+        found.add((double) x);
+      }
     }
 
     @Override
