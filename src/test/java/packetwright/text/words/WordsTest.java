@@ -96,7 +96,7 @@ class WordsTest {
 
   @Test
   void starsOfThePhraseStandOutAndStarsOfArgumentsDoNot() {
-    Phrase phrase = new Template("t", "Hold the **{0} *face*** down").fill("*in*side");
+    Phrase phrase = new Template("t", "Hold the **{0} *face* only** down").fill("*in*side");
     assertThat(phrase.pieces())
         .containsExactly(
             new Phrase.Text("Hold the "),
@@ -105,9 +105,10 @@ class WordsTest {
                 new Phrase(
                     List.of(
                         new Phrase.Text("*in*side "),
-                        new Phrase.Emphasis(false, Phrase.of("face"))))),
+                        new Phrase.Emphasis(false, Phrase.of("face")),
+                        new Phrase.Text(" only")))),
             new Phrase.Text(" down"));
-    assertThat(WORDS.plain(phrase)).isEqualTo("Hold the *in*side face down");
+    assertThat(WORDS.plain(phrase)).isEqualTo("Hold the *in*side face only down");
   }
 
   @Test
