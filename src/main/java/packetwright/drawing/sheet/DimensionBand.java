@@ -18,6 +18,9 @@ final class DimensionBand {
 
   private static final double CLEAR = 3;
 
+  /** How far along its line a number that does not fit may be pushed. */
+  private static final double FARTHEST = 60;
+
   private final boolean isLevel;
   private final List<Wish> waiting;
   private final List<Spot> placed = new ArrayList<>();
@@ -112,11 +115,12 @@ final class DimensionBand {
               wish, row, Dimension.Arrows.OUTSIDE, centre, wish.from - outside, wish.to + outside));
     }
     // Beyond every extension line there is always room, in some row.
-    for (double more = 0; more < 400; more += 4) {
-      Spot after = outside(wish, row, outside + more + room / 2, room);
-      Spot before = outside(wish, row, -(outside + more + room / 2), room);
-      spots.add(wish.isOutwardFirst ? after : before);
-      spots.add(wish.isOutwardFirst ? before : after);
+    double nearest = outside + room / 2;
+    int preferred = wish.isOutwardFirst ? 1 : -1;
+    for (int direction : new int[] {preferred, -preferred}) {
+      for (double more = 0; more <= FARTHEST; more += 4) {
+        spots.add(outside(wish, row, direction * (nearest + more), room));
+      }
     }
     return spots;
   }

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import packetwright.definition.project.Side;
 import packetwright.drawing.lettering.Face;
 import packetwright.drawing.sheet.PartMeasures.Band;
 import packetwright.drawing.view.Projection;
@@ -28,6 +29,9 @@ public final class PartSheet {
 
   private static final double MARGIN = 6;
   private static final double LEAST_GAP = 30;
+
+  /** A line of small text over the top view. */
+  private static final double NAME_ROOM = 15;
 
   private final Part part;
   private final Rule rule;
@@ -91,7 +95,8 @@ public final class PartSheet {
               points(to),
               band.isLevel() ? insetLow : insetHigh,
               band.isLevel() ? insetHigh : insetLow,
-              isOutwardFirst(from, to, extent(band)),
+              // Left of the end view stand the numbers of its upright band.
+              band == Band.END_BELOW || isOutwardFirst(from, to, extent(band)),
               text(measure.value())));
     }
     return DimensionBand.arrange(band.isLevel(), wishes);
@@ -193,6 +198,14 @@ public final class PartSheet {
         new Area(left, bottom + 2, right, bottom + DimensionBand.FIRST),
         (left + right) / 2,
         bottom + 9);
+    double above = top - gapUp() - height(Projection.TOP);
+    if (part.features().stream().anyMatch(f -> f.face() == Side.OUTSIDE)) {
+      name(
+          "sheet.outside_face",
+          new Area(left, above - aboveReach(), right, above - 2),
+          (left + right) / 2,
+          above - 8);
+    }
     name(
         "sheet.right_end",
         new Area(end - 40, top - gapUp() - height(Projection.TOP), end + 90, top - 2),
@@ -271,7 +284,7 @@ public final class PartSheet {
 
   private double aboveReach() {
     return Math.max(
-        band(Band.TOP_ABOVE).depth(),
+        Math.max(NAME_ROOM, band(Band.TOP_ABOVE).depth()),
         Math.max(-band(Band.TOP_LEFT).least(), -band(Band.TOP_RIGHT).least()));
   }
 

@@ -11,9 +11,18 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import packetwright.drawing.sheet.LayoutSheet;
 import packetwright.drawing.sheet.PartSheet;
+import packetwright.drawing.sheet.PictorialSheet;
+import packetwright.drawing.sheet.PictorialSheet.Frame;
+import packetwright.drawing.sheet.RuleSheet;
+import packetwright.drawing.sheet.RuleSheet.Pointer;
+import packetwright.drawing.sheet.SampleBox;
+import packetwright.drawing.sheet.SampleLayouts;
 import packetwright.drawing.sheet.SampleParts;
 import packetwright.drawing.sheet.Sheet;
+import packetwright.drawing.view.Isometric.Eye;
+import packetwright.text.measure.Length;
 import packetwright.text.measure.Rational;
 import packetwright.text.measure.Rule;
 import packetwright.text.measure.Unit;
@@ -38,6 +47,45 @@ class GoldenSheetTest {
         named(
             PartSheet.draw(SampleParts.lid(), Phrase.of("birch plywood"), METRIC, WORDS),
             "part-lid-metric"));
+    sheets.add(LayoutSheet.draw(SampleLayouts.wall(), INCH, WORDS));
+    sheets.add(
+        RuleSheet.draw(
+            "rule-inch",
+            new Rule(Rational.of(1, 16), Unit.INCH),
+            Length.ofInches(6),
+            List.of(
+                new Pointer("A", Length.ofInches(11, 16)),
+                new Pointer("B", Length.ofInches(37, 16)),
+                new Pointer("C", Length.ofInches(39, 16)),
+                new Pointer("D", Length.ofInches(41, 8))),
+            WORDS));
+    sheets.add(
+        RuleSheet.draw(
+            "rule-metric",
+            new Rule(Rational.ONE, Unit.MILLIMETRE),
+            SampleLayouts.millimetres(150),
+            List.of(new Pointer("A", SampleLayouts.millimetres(43))),
+            WORDS));
+    sheets.add(
+        RuleSheet.bars(
+            "bars",
+            List.of(
+                new Pointer("A", Length.ofInches(37, 16)), new Pointer("B", Length.ofInches(4))),
+            WORDS));
+    sheets.add(
+        PictorialSheet.draw(
+            "cover",
+            SampleBox.placed(Length.ofInches(-9, 2)),
+            Eye.LOW_X_LOW_Y,
+            new Frame(400, 320, false),
+            "The box with its lid half out"));
+    sheets.add(
+        PictorialSheet.draw(
+            "exploded",
+            SampleBox.exploded(),
+            Eye.LOW_X_LOW_Y,
+            new Frame(500, 420, true),
+            "The box taken apart"));
     return sheets;
   }
 
