@@ -120,7 +120,9 @@ public final class Sizes {
     Formula parsed = findings.take(Formula.parse(formula, unit));
     Quantity value = parsed == null ? null : findings.take(parsed.evaluate(values()));
     WorstCase.Range range =
-        parsed == null || value == null ? null : findings.take(worstCase.of(parsed, value));
+        parsed == null || value == null
+            ? null
+            : findings.take(worstCase.of(parsed, value, values()));
     if (parsed == null || value == null || range == null) {
       return findings.checked(null);
     }

@@ -70,11 +70,11 @@ final class WorstCase {
         });
   }
 
-  /** The range of a formula. */
-  Checked<Range> of(Formula formula, Quantity value) {
+  /** The range of a formula; what does not move has its value as drawn. */
+  Checked<Range> of(Formula formula, Quantity value, Values asDrawn) {
     Set<String> moved = new LinkedHashSet<>();
     formula.names().forEach(name -> moved.addAll(variables(name)));
-    return range(moved, value, corner -> formula.evaluate(values(corner)));
+    return range(moved, value, corner -> formula.evaluate(values(corner, asDrawn)));
   }
 
   private Set<String> variables(String name) {
@@ -165,13 +165,13 @@ final class WorstCase {
     Formula formula = entry.formula();
     return formula == null
         ? Checked.of(Objects.requireNonNull(drawn.get(entry.name().value())))
-        : formula.evaluate(values(corner));
+        : formula.evaluate(values(corner, Values.amounts(drawn::get)));
   }
 
-  private Values values(Map<String, Quantity> corner) {
+  private static Values values(Map<String, Quantity> corner, Values asDrawn) {
     return name -> {
-      Quantity value = corner.containsKey(name) ? corner.get(name) : drawn.get(name);
-      return value == null ? null : Value.of(value);
+      Quantity moved = corner.get(name);
+      return moved == null ? asDrawn.of(name) : Value.of(moved);
     };
   }
 }
