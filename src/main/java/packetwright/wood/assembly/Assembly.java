@@ -55,7 +55,7 @@ public record Assembly(List<Placed> pieces) {
     Findings findings = new Findings();
     List<Placed> pieces = new ArrayList<>();
     for (Place place : project.assembly().places()) {
-      Placed placed = findings.take(placed(place, project, sizes, parts));
+      Placed placed = findings.take(placed(place, sizes, parts));
       if (placed != null) {
         pieces.add(placed);
       }
@@ -63,14 +63,13 @@ public record Assembly(List<Placed> pieces) {
     if (!findings.hasErrors()) {
       findings.addAll(overlaps(project, pieces));
       for (Joint joint : project.assembly().joints()) {
-        findings.addAll(slides(project, joint, pieces));
+        findings.addAll(slides(joint, pieces));
       }
     }
     return findings.checked(new Assembly(pieces));
   }
 
-  private static Checked<Placed> placed(
-      Place place, Project project, Sizes sizes, List<Part> parts) {
+  private static Checked<Placed> placed(Place place, Sizes sizes, List<Part> parts) {
     String name = place.piece().value();
     Part part =
         parts.stream().filter(p -> p.name().equals(Part.nameOf(name))).findFirst().orElse(null);
@@ -97,8 +96,13 @@ public record Assembly(List<Placed> pieces) {
           Finding.error(
               "wrong-direction",
               place.inside().at(),
-              "`" + name + "` looks toward `" + place.inside().value() + "` and `"
-                  + place.top().value() + "`, which are not two directions at a right angle",
+              "`"
+                  + name
+                  + "` looks toward `"
+                  + place.inside().value()
+                  + "` and `"
+                  + place.top().value()
+                  + "`, which are not two directions at a right angle",
               "write two of +x, -x, +y, -y, +z, -z with different letters"));
       return findings.checked(null);
     }
@@ -134,9 +138,15 @@ public record Assembly(List<Placed> pieces) {
               Finding.error(
                   "parts-overlap",
                   placeOf(project, pieces.get(j)).piece().at(),
-                  "`" + pieces.get(i).piece() + "` and `" + pieces.get(j).piece()
-                      + "` need the same space, near x " + print(project, shared.low().x())
-                      + ", y " + print(project, shared.low().y()) + ", z "
+                  "`"
+                      + pieces.get(i).piece()
+                      + "` and `"
+                      + pieces.get(j).piece()
+                      + "` need the same space, near x "
+                      + print(project, shared.low().x())
+                      + ", y "
+                      + print(project, shared.low().y())
+                      + ", z "
                       + print(project, shared.low().z()),
                   "move one of them, or deepen the joint between them"));
         }
@@ -164,7 +174,7 @@ public record Assembly(List<Placed> pieces) {
   }
 
   /** A sliding piece, drawn out along its way to beyond everything, must meet no wood. */
-  private static List<Finding> slides(Project project, Joint joint, List<Placed> pieces) {
+  private static List<Finding> slides(Joint joint, List<Placed> pieces) {
     Direction out = joint.out() == null ? null : Direction.of(joint.out());
     if (!joint.kind().equals("slide") || out == null) {
       return List.of();
@@ -177,12 +187,17 @@ public record Assembly(List<Placed> pieces) {
       }
       List<Box> way = slider.wood().stream().map(box -> swept(box, out)).toList();
       for (Placed other : pieces) {
-        if (other != slider && shared(way, other.wood()) != null) {
+        if (!other.piece().equals(name) && shared(way, other.wood()) != null) {
           findings.add(
               Finding.error(
                   "slide-blocked",
                   joint.name().at(),
-                  "`" + name + "` cannot slide out toward " + joint.out() + ": `" + other.piece()
+                  "`"
+                      + name
+                      + "` cannot slide out toward "
+                      + joint.out()
+                      + ": `"
+                      + other.piece()
                       + "` is in the way",
                   "lower `" + other.piece() + "`, or let it slide out the other way"));
         }

@@ -26,9 +26,7 @@ public record Placed(
     for (int axis = 0; axis < 3; axis++) {
       Direction direction = directions.get(axis);
       Length along =
-          direction.isPositive()
-              ? local.on(axis)
-              : part.solid().extent(axis).minus(local.on(axis));
+          direction.isPositive() ? local.on(axis) : part.solid().extent(axis).minus(local.on(axis));
       placed = placed.with(direction.axis(), corner.on(direction.axis()).plus(along));
     }
     return placed;
