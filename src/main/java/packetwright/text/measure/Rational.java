@@ -103,7 +103,10 @@ public final class Rational implements Comparable<Rational> {
 
   @Override
   public int compareTo(Rational other) {
-    return fraction.compareTo(other.fraction);
+    // Not BigFraction.compareTo: in version 1.2 it orders negative numbers by their magnitude.
+    return numerator()
+        .multiply(other.denominator())
+        .compareTo(other.numerator().multiply(denominator()));
   }
 
   @Override

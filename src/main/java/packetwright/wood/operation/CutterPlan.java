@@ -63,14 +63,17 @@ record CutterPlan(Length width, List<Length> stack, List<Length> offsets) {
     int passes = width.dividedBy(cutter).ceiling().intValueExact();
     List<Length> offsets = new ArrayList<>(List.of(Length.ZERO));
     Length last = width.minus(cutter);
-    for (int i = 1; i < passes; i++) {
+    for (int i = 1; i < passes - 1; i++) {
+      // Between these, neither this pass nor those still to come leave a ridge.
+      Length least = last.minus(cutter.times(passes - 1L - i));
+      Length most = offsets.get(i - 1).plus(cutter);
       Length even = last.times(i).dividedBy(passes - 1L);
       Length onRule = new Length(even.inches().roundedTo(graduation.inches()));
-      Length before = offsets.get(offsets.size() - 1);
-      boolean leavesNoRidge =
-          !onRule.minus(before).isMore(cutter)
-              && !last.minus(onRule).isMore(cutter.times(passes - 1L - i));
-      offsets.add(i == passes - 1 ? last : leavesNoRidge ? onRule : even);
+      boolean leavesNoRidge = !onRule.isLess(least) && !onRule.isMore(most);
+      offsets.add(leavesNoRidge ? onRule : even.max(least).min(most));
+    }
+    if (passes > 1) {
+      offsets.add(last);
     }
     return new CutterPlan(cutter, stack, offsets);
   }
