@@ -103,7 +103,7 @@ public final class Rational implements Comparable<Rational> {
 
   @Override
   public int compareTo(Rational other) {
-    // Not BigFraction.compareTo: in version 1.2 it orders negative numbers by their magnitude.
+    // BigFraction 1.2 compares two negative numbers by their magnitudes: -1/2 comes before -5.
     return numerator()
         .multiply(other.denominator())
         .compareTo(other.numerator().multiply(denominator()));
