@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import packetwright.definition.project.AssemblyDefinition.Joint;
 import packetwright.definition.project.AssemblyDefinition.Place;
 import packetwright.definition.project.Project;
+import packetwright.definition.size.Evaluated;
 import packetwright.definition.size.Sizes;
 import packetwright.text.measure.Dimension;
 import packetwright.text.measure.Length;
@@ -84,7 +85,7 @@ public record Assembly(List<Placed> pieces) {
     Findings findings = new Findings();
     List<Length> corner = new ArrayList<>();
     for (Located<String> formula : place.corner()) {
-      Sizes.Evaluated evaluated = findings.take(sizes.evaluate(formula));
+      Evaluated evaluated = findings.take(sizes.evaluate(formula));
       if (evaluated != null && evaluated.value().dimension() == Dimension.LENGTH) {
         corner.add(evaluated.value().asLength());
       }

@@ -16,6 +16,7 @@ import packetwright.definition.project.Project.Material;
 import packetwright.definition.shop.Machine;
 import packetwright.definition.shop.MachineKind;
 import packetwright.definition.shop.Shop;
+import packetwright.definition.size.Evaluated;
 import packetwright.definition.size.Size;
 import packetwright.definition.size.Sizes;
 import packetwright.text.formula.Derivation;
@@ -260,7 +261,7 @@ public final class Blanks {
   }
 
   private Length evaluate(Located<String> formula) {
-    Sizes.Evaluated evaluated = findings.take(sizes.evaluate(formula));
+    Evaluated evaluated = findings.take(sizes.evaluate(formula));
     return evaluated == null ? Length.ZERO : evaluated.value().asLength();
   }
 }

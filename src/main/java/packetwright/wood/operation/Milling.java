@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 import packetwright.definition.project.Project.Bought;
 import packetwright.definition.project.Side;
 import packetwright.definition.shop.MachineKind;
-import packetwright.definition.size.Sizes.Evaluated;
+import packetwright.definition.size.Evaluated;
 import packetwright.text.measure.Length;
 import packetwright.text.source.Located;
 import packetwright.wood.blank.Blank;

@@ -10,7 +10,7 @@ import packetwright.definition.procedure.Step;
 import packetwright.definition.project.Side;
 import packetwright.definition.shop.Machine;
 import packetwright.definition.shop.MachineKind;
-import packetwright.definition.size.Sizes.Evaluated;
+import packetwright.definition.size.Evaluated;
 import packetwright.text.measure.Dimension;
 import packetwright.text.measure.Length;
 import packetwright.text.measure.Quantity;

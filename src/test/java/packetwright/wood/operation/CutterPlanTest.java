@@ -47,8 +47,7 @@ class CutterPlanTest {
     CutterPlan plan = CutterPlan.of(Length.ofInches(7, 32), SET, Length.ZERO, GRADUATION);
     assertThat(plan)
         .isEqualTo(
-            new CutterPlan(
-                EIGHTH, List.of(EIGHTH), List.of(Length.ZERO, Length.ofInches(3, 32))));
+            new CutterPlan(EIGHTH, List.of(EIGHTH), List.of(Length.ZERO, Length.ofInches(3, 32))));
   }
 
   @Test
