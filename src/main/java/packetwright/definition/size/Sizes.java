@@ -45,32 +45,25 @@ public final class Sizes {
       Project project, Shop shop, Map<String, Located<Quantity>> substitution) {
     Findings findings = new Findings();
     Map<String, Entry> entries = Entries.of(project, shop, substitution, findings);
-    List<Entry> order = Order.of(entries, findings);
-    AsDrawn drawing = new AsDrawn(entries, project.rule(), findings);
-    order.forEach(drawing::add);
-    WorstCase worstCase = new WorstCase(drawing.drawn(), drawing.values());
-    Map<String, Size> sizes = new LinkedHashMap<>();
-    drawing.drawn().forEach(e -> put(sizes, drawing.size(e, worstCase)));
-    Map<String, Size> inFileOrder = new LinkedHashMap<>();
-    for (String name : entries.keySet()) {
-      Size size = sizes.get(name);
-      if (size != null) {
-        inFileOrder.put(name, size);
-      }
-    }
-    Sizes all = new Sizes(inFileOrder, worstCase, project.rule().unit());
-    new Requirements(all, project.rule(), findings).check(project.requires(), entries);
-    return findings.checked(all);
+    AsDrawn drawn = new AsDrawn(entries, project.rule(), findings);
+    Order.of(entries, findings).forEach(drawn::add);
+    WorstCase worstCase = new WorstCase(drawn.inOrder(), drawn);
+    Map<String, Size> named = byName(drawn.sizes(worstCase));
+    Sizes sizes = new Sizes(named, worstCase, project.rule().unit());
+    new Requirements(sizes, project.rule(), findings).check(project.requires(), entries);
+    return findings.checked(sizes);
   }
 
-  private static void put(Map<String, Size> sizes, Size size) {
-    sizes.put(size.name(), size);
+  private static Map<String, Size> byName(List<Size> sizes) {
+    Map<String, Size> named = new LinkedHashMap<>();
+    sizes.forEach(size -> named.put(size.name(), size));
+    return named;
   }
 
   /** These and more, for formulas to use: the rough sizes of blanks. */
   public Sizes with(List<Size> more) {
     Map<String, Size> all = new LinkedHashMap<>(sizes);
-    more.forEach(size -> put(all, size));
+    all.putAll(byName(more));
     return new Sizes(all, worstCase, unit);
   }
 
@@ -120,7 +113,9 @@ public final class Sizes {
     Formula parsed = findings.take(Formula.parse(formula, unit));
     Quantity value = parsed == null ? null : findings.take(parsed.evaluate(values()));
     WorstCase.Range range =
-        parsed == null || value == null ? null : findings.take(worstCase.of(parsed, value));
+        parsed == null || value == null
+            ? null
+            : findings.take(worstCase.of(parsed, value, values()));
     if (parsed == null || value == null || range == null) {
       return findings.checked(null);
     }
