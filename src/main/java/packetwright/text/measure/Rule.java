@@ -5,15 +5,30 @@ import java.math.BigInteger;
 /**
  * The rule that a project measures by: its unit and its finest graduation.
  *
- * @param graduation in the rule's unit: {@code 1/32} of an inch, {@code 1/2} of a millimetre
+ * @param graduation in the rule's unit: {@code 1/32} of an inch, {@code 1/2} of a millimetre; in
+ *     millimetres a decimal of at most six places
  * @param unit INCH or MILLIMETRE
  */
 public record Rule(Rational graduation, Unit unit) {
+  /** A decimal of six places has a denominator that divides this. */
+  private static final BigInteger MILLIONTH = BigInteger.TEN.pow(6);
+
   /** Refuses what no rule has. */
   public Rule {
-    if (graduation.signum() <= 0 || unit.dimension() != Dimension.LENGTH) {
+    if (!isGraduation(graduation, unit)) {
       throw new IllegalArgumentException("no rule has " + graduation + " " + unit);
     }
+  }
+
+  /** Whether a rule can be so divided: above zero, and in millimetres a finite decimal. */
+  public static boolean isGraduation(Rational graduation, Unit unit) {
+    return switch (unit) {
+      case INCH -> graduation.signum() > 0;
+      case MILLIMETRE ->
+          graduation.signum() > 0
+              && MILLIONTH.mod(graduation.denominator()).equals(BigInteger.ZERO);
+      default -> false;
+    };
   }
 
   /** The length on the nearest graduation, ties up, graded full or scant when it was rounded. */
