@@ -1,5 +1,7 @@
 package packetwright.definition.project;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -25,6 +27,7 @@ import packetwright.text.source.Located;
  * @param options named switches, with what each does
  * @param objectives what the student learns
  * @param rubric rows to assess by
+ * @param quiz what is asked; empty without a quiz file
  */
 public record Project(
     String id,
@@ -41,7 +44,8 @@ public record Project(
     AssemblyDefinition assembly,
     Map<String, String> options,
     List<String> objectives,
-    List<RubricRow> rubric) {
+    List<RubricRow> rubric,
+    QuizDefinition quiz) {
 
   /**
    * A named input that may be substituted.
@@ -118,16 +122,58 @@ public record Project(
    *
    * @param name as blanks use it
    * @param thickness as sold
+   * @param widths as sold; empty for sheets and where any width may come
+   * @param lengths as sold; empty for sheets and where any length may come
+   * @param sheet width and length of a sheet, or empty
+   * @param sold what the price is for
+   * @param price of one, or none
    */
-  public record Material(Located<String> name, Located<Quantity> thickness) {}
+  public record Material(
+      Located<String> name,
+      Located<Quantity> thickness,
+      List<Located<Quantity>> widths,
+      List<Located<Quantity>> lengths,
+      List<Located<Quantity>> sheet,
+      Sold sold,
+      @Nullable Located<Quantity> price) {
+    /** Keeps its own copies. */
+    public Material {
+      widths = List.copyOf(widths);
+      lengths = List.copyOf(lengths);
+      sheet = List.copyOf(sheet);
+    }
+  }
+
+  /** What a price is for. */
+  public enum Sold {
+    BOARD_FOOT,
+    FOOT,
+    PIECE,
+    SHEET
+  }
 
   /**
    * Something used up.
    *
    * @param name as operations use it
    * @param length of a fastener, or none
+   * @param pack how much is sold at once, or none
+   * @param price of a pack, or none
+   * @param use by each student, or none where operations tell
+   * @param grits of abrasives, coarse first; empty for everything else
    */
-  public record Supply(Located<String> name, @Nullable Located<Quantity> length) {}
+  public record Supply(
+      Located<String> name,
+      @Nullable Located<Quantity> length,
+      @Nullable Located<Quantity> pack,
+      @Nullable Located<Quantity> price,
+      @Nullable Located<Quantity> use,
+      List<Integer> grits) {
+    /** Keeps its own copy. */
+    public Supply {
+      grits = List.copyOf(grits);
+    }
+  }
 
   /**
    * One row of the rubric.
@@ -146,7 +192,7 @@ public record Project(
     blanks = List.copyOf(blanks);
     materials = List.copyOf(materials);
     supplies = List.copyOf(supplies);
-    options = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(options));
+    options = Collections.unmodifiableMap(new LinkedHashMap<>(options));
     objectives = List.copyOf(objectives);
     rubric = List.copyOf(rubric);
   }
