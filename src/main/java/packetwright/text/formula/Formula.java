@@ -1,5 +1,6 @@
 package packetwright.text.formula;
 
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -33,6 +34,13 @@ public final class Formula {
   /** Reads a formula; the unit, an inch or a millimetre, is that of bare numbers. */
   public static Checked<Formula> parse(Located<String> text, Unit bareUnit) {
     return Parser.parse(text).map(root -> new Formula(text, bareUnit, root));
+  }
+
+  /** Words that mean something in every formula, and so name no size. */
+  public static List<String> words() {
+    List<String> words = new ArrayList<>(Function.words());
+    words.addAll(List.of("and", "or", "not"));
+    return words;
   }
 
   /** As written. */

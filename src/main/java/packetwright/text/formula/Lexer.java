@@ -9,6 +9,7 @@ import java.util.regex.Pattern;
 import packetwright.text.measure.Rational;
 import packetwright.text.source.Checked;
 import packetwright.text.source.Finding;
+import packetwright.text.source.Findings;
 import packetwright.text.source.Located;
 
 /** Cuts a formula into numbers, words and signs; stops at the first thing it cannot read. */
@@ -37,7 +38,7 @@ final class Lexer {
       Map.of("×", "*", "÷", "/", "−", "-", "–", "-", "≤", "<=", "≥", ">=", "≠", "!=", "\"", "in");
 
   private final Located<String> formula;
-  private final List<Token> tokens = new ArrayList<>();
+  private final Findings findings = new Findings();
 
   private Lexer(Located<String> formula) {
     this.formula = formula;
@@ -45,94 +46,74 @@ final class Lexer {
 
   /** The tokens, the last one an END. */
   static Checked<List<Token>> read(Located<String> formula) {
-    return new Lexer(formula).read();
+    Lexer lexer = new Lexer(formula);
+    List<Token> tokens = lexer.read();
+    return lexer.findings.checked(tokens);
   }
 
-  private Checked<List<Token>> read() {
+  private List<Token> read() {
     String text = formula.value();
     if (text.length() > LONGEST) {
-      return failed(
-          "formula-too-large",
-          LONGEST,
-          1,
-          "a formula has at most " + LONGEST + " characters, this one has " + text.length(),
-          "give parts of it names of their own");
+      String message = "a formula has at most " + LONGEST + " characters, not " + text.length();
+      fail("formula-too-large", LONGEST, 1, message, "give parts of it names of their own");
+      return List.of();
     }
+    List<Token> tokens = new ArrayList<>();
     Matcher next = TOKEN.matcher(text);
     int at = 0;
-    while (at < text.length()) {
+    while (at < text.length() && !findings.hasErrors()) {
       if (!next.region(at, text.length()).useTransparentBounds(true).lookingAt()) {
-        return unknownSign(at);
+        refuseSign(at);
+      } else if (next.group("hyphen") != null) {
+        refuseHyphen(next);
+      } else if (next.group("space") == null) {
+        tokens.add(token(next));
       }
-      if (next.group("hyphen") != null) {
-        return hyphen(next);
-      }
-      Checked<List<Token>> bad = next.group("space") == null ? add(next) : Checked.of(tokens);
-      if (!bad.isGood()) {
-        return bad;
-      }
-      at = next.end();
+      at = findings.hasErrors() ? text.length() : next.end();
     }
     tokens.add(new Token(Token.Kind.END, "", text.length(), Rational.ZERO));
-    return Checked.of(tokens);
+    return tokens;
   }
 
-  private Checked<List<Token>> add(Matcher next) {
+  private Token token(Matcher next) {
     String text = next.group();
-    if (next.group("word") != null || next.group("sign") != null) {
-      Token.Kind kind = next.group("word") != null ? Token.Kind.WORD : Token.Kind.SIGN;
-      tokens.add(new Token(kind, text, next.start(), Rational.ZERO));
-      return Checked.of(tokens);
+    if (next.group("word") != null) {
+      return new Token(Token.Kind.WORD, text, next.start(), Rational.ZERO);
     }
+    if (next.group("sign") != null) {
+      return new Token(Token.Kind.SIGN, text, next.start(), Rational.ZERO);
+    }
+    return new Token(Token.Kind.NUMBER, text, next.start(), number(next));
+  }
+
+  private Rational number(Matcher next) {
+    int start = next.start();
+    String text = next.group();
     if (text.chars().filter(Character::isDigit).count() > MOST_DIGITS) {
-      return failed(
-          "number-too-large",
-          next.start(),
-          text.length(),
-          "`" + text + "` has more than " + MOST_DIGITS + " digits",
-          "round it");
+      String message = "`" + text + "` has more than " + MOST_DIGITS + " digits";
+      fail("number-too-large", start, text.length(), message, "round it");
+      return Rational.ZERO;
     }
-    BigInteger denominator = denominator(next);
-    if (denominator.signum() == 0) {
-      return failed(
-          "division-by-zero",
-          next.start(),
-          text.length(),
-          "`" + text + "` divides by zero",
-          "write another denominator");
+    if (next.group("decimal") != null) {
+      int point = text.indexOf('.');
+      int places = point < 0 ? 0 : text.length() - point - 1;
+      return Rational.of(new BigInteger(text.replace(".", "")), BigInteger.TEN.pow(places));
     }
-    Rational number = Rational.of(numerator(next, denominator), denominator);
-    tokens.add(new Token(Token.Kind.NUMBER, text, next.start(), number));
-    return Checked.of(tokens);
+    boolean mixed = next.group("mixed") != null;
+    long denominator = Long.parseLong(next.group(mixed ? "bottom" : "under"));
+    if (denominator == 0) {
+      String message = "`" + text + "` divides by zero";
+      fail("division-by-zero", start, text.length(), message, "write another denominator");
+      return Rational.ZERO;
+    }
+    Rational fraction =
+        Rational.of(Long.parseLong(next.group(mixed ? "top" : "over")), denominator);
+    return mixed ? Rational.of(Long.parseLong(next.group("whole"))).plus(fraction) : fraction;
   }
 
-  private static BigInteger denominator(Matcher next) {
-    if (next.group("mixed") != null) {
-      return new BigInteger(next.group("bottom"));
-    }
-    if (next.group("fraction") != null) {
-      return new BigInteger(next.group("under"));
-    }
-    String decimal = next.group();
-    int point = decimal.indexOf('.');
-    return BigInteger.TEN.pow(point < 0 ? 0 : decimal.length() - point - 1);
-  }
-
-  private static BigInteger numerator(Matcher next, BigInteger denominator) {
-    if (next.group("mixed") != null) {
-      return new BigInteger(next.group("whole"))
-          .multiply(denominator)
-          .add(new BigInteger(next.group("top")));
-    }
-    if (next.group("fraction") != null) {
-      return new BigInteger(next.group("over"));
-    }
-    return new BigInteger(next.group().replace(".", ""));
-  }
-
-  private Checked<List<Token>> hyphen(Matcher found) {
+  private void refuseHyphen(Matcher found) {
     String text = found.group();
-    return failed(
+    fail(
         "hyphen-in-formula",
         found.start(),
         text.length(),
@@ -140,18 +121,15 @@ final class Lexer {
         "write `" + text.replace("-", " ") + "`, or `" + text.replace("-", " - ") + "` for minus");
   }
 
-  private Checked<List<Token>> unknownSign(int at) {
+  private void refuseSign(int at) {
     String sign = Character.toString(formula.value().codePointAt(at));
     String meant = MEANT.get(sign);
-    return failed(
-        "formula-unreadable",
-        at,
-        sign.length(),
-        "`" + sign + "` means nothing in a formula",
-        meant == null ? "" : "write `" + meant + "`");
+    String message = "`" + sign + "` means nothing in a formula";
+    String hint = meant == null ? "" : "write `" + meant + "`";
+    fail("formula-unreadable", at, sign.length(), message, hint);
   }
 
-  private <T> Checked<T> failed(String code, int at, int length, String message, String hint) {
-    return Checked.failed(Finding.error(code, formula.at().part(at, length), message, hint));
+  private void fail(String code, int at, int length, String message, String hint) {
+    findings.add(Finding.error(code, formula.at().part(at, length), message, hint));
   }
 }

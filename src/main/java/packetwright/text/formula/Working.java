@@ -98,7 +98,6 @@ final class Working implements Expression.Cases<List<Term>> {
     return text.isEmpty() ? List.of() : List.of(new Term(text, null));
   }
 
-  /** Neighbouring texts become one. */
   @SafeVarargs
   private static List<Term> row(List<Term>... parts) {
     List<Term> row = new ArrayList<>();

@@ -1,0 +1,149 @@
+package packetwright.definition.size;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import packetwright.definition.project.Project;
+import packetwright.definition.shop.Shop;
+import packetwright.text.formula.Formula;
+import packetwright.text.formula.Value;
+import packetwright.text.formula.Values;
+import packetwright.text.measure.Length;
+import packetwright.text.measure.Quantity;
+import packetwright.text.measure.Unit;
+import packetwright.text.source.Checked;
+import packetwright.text.source.Findings;
+import packetwright.text.source.Located;
+
+/**
+ * Every named quantity of a project in a shop, under one substitution: givens, derived sizes, parts
+ * ({@code side.length}, {@code side.count}), features ({@code side.lid_groove.depth}), machine
+ * values ({@code table_saw.kerf}) and allowances ({@code shop.end_trim}).
+ */
+public final class Sizes {
+  private final Map<String, Size> sizes;
+  private final WorstCase worstCase;
+  private final Unit unit;
+
+  private Sizes(Map<String, Size> sizes, WorstCase worstCase, Unit unit) {
+    this.sizes = sizes;
+    this.worstCase = worstCase;
+    this.unit = unit;
+  }
+
+  /**
+   * Evaluates everything, in whatever order it is written, and checks the project's requirements.
+   *
+   * @param substitution values by the names of givens
+   */
+  public static Checked<Sizes> of(
+      Project project, Shop shop, Map<String, Located<Quantity>> substitution) {
+    Findings findings = new Findings();
+    Map<String, Entry> entries = Entries.of(project, shop, substitution, findings);
+    List<Entry> order = Order.of(entries, findings);
+    AsDrawn drawing = new AsDrawn(entries, project.rule(), findings);
+    order.forEach(drawing::add);
+    WorstCase worstCase = new WorstCase(drawing.drawn(), drawing.values());
+    Map<String, Size> sizes = new LinkedHashMap<>();
+    drawing.drawn().forEach(e -> put(sizes, drawing.size(e, worstCase)));
+    Map<String, Size> inFileOrder = new LinkedHashMap<>();
+    for (String name : entries.keySet()) {
+      Size size = sizes.get(name);
+      if (size != null) {
+        inFileOrder.put(name, size);
+      }
+    }
+    Sizes all = new Sizes(inFileOrder, worstCase, project.rule().unit());
+    new Requirements(all, project.rule(), findings).check(project.requires(), entries);
+    return findings.checked(all);
+  }
+
+  private static void put(Map<String, Size> sizes, Size size) {
+    sizes.put(size.name(), size);
+  }
+
+  /** These and more, for formulas to use: the rough sizes of blanks. */
+  public Sizes with(List<Size> more) {
+    Map<String, Size> all = new LinkedHashMap<>(sizes);
+    more.forEach(size -> put(all, size));
+    return new Sizes(all, worstCase, unit);
+  }
+
+  /** All of them, in the order of the files: givens, derived sizes, parts, the shop's. */
+  public List<Size> all() {
+    return List.copyOf(sizes.values());
+  }
+
+  /** The size of a name, or none. */
+  public @Nullable Size find(String name) {
+    return sizes.get(name);
+  }
+
+  /** The size of a name; a wrong one is a bug. */
+  public Size get(String name) {
+    Size size = find(name);
+    if (size == null) {
+      throw new IllegalArgumentException("no size " + name + " among " + sizes.keySet());
+    }
+    return size;
+  }
+
+  /** The value of a size that is a length; anything else is a bug. */
+  public Length length(String name) {
+    return get(name).value().asLength();
+  }
+
+  /** All sizes by name, for formulas that use other names besides. */
+  public Values values() {
+    return new Values() {
+      @Override
+      public @Nullable Value of(String name) {
+        Size size = find(name);
+        return size == null ? null : Value.of(size.value());
+      }
+
+      @Override
+      public Collection<String> names() {
+        return sizes.keySet();
+      }
+    };
+  }
+
+  /** What a formula over these sizes comes to; its bare numbers are in the project's unit. */
+  public Checked<Evaluated> evaluate(Located<String> formula) {
+    Findings findings = new Findings();
+    Formula parsed = findings.take(Formula.parse(formula, unit));
+    Quantity value = parsed == null ? null : findings.take(parsed.evaluate(values()));
+    WorstCase.Range range =
+        parsed == null || value == null
+            ? null
+            : findings.take(worstCase.of(parsed, value, values()));
+    if (parsed == null || value == null || range == null) {
+      return findings.checked(null);
+    }
+    Set<String> fitted = new LinkedHashSet<>();
+    parsed.names().forEach(name -> fitted.addAll(get(name).fitted()));
+    return findings.checked(
+        new Evaluated(
+            value, parsed.derivation(values()), range.low(), range.high(), fitted, parsed.names()));
+  }
+
+  /** The givens that a formula depends on, directly or through other sizes. */
+  List<String> givensBehind(Formula formula) {
+    Set<String> seen = new LinkedHashSet<>();
+    List<String> waiting = new ArrayList<>(formula.names());
+    while (!waiting.isEmpty()) {
+      String name = waiting.remove(0);
+      Size size = find(name);
+      if (size != null && seen.add(name)) {
+        waiting.addAll(size.from());
+      }
+    }
+    return seen.stream().filter(name -> get(name).kind() == Size.Kind.GIVEN).sorted().toList();
+  }
+}
