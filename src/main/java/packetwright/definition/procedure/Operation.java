@@ -1,5 +1,8 @@
 package packetwright.definition.procedure;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -54,8 +57,8 @@ public record Operation(
     targets = List.copyOf(targets);
     from = List.copyOf(from);
     sides = List.copyOf(sides);
-    with = Set.copyOf(with);
-    set = Map.copyOf(set);
+    with = Collections.unmodifiableSet(new LinkedHashSet<>(with));
+    set = Collections.unmodifiableMap(new LinkedHashMap<>(set));
     using = List.copyOf(using);
   }
 

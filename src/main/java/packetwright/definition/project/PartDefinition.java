@@ -1,5 +1,7 @@
 package packetwright.definition.project;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -51,7 +53,7 @@ public record PartDefinition(
       Map<String, Located<String>> sizes) {
     /** Keeps its own copy. */
     public FeatureDefinition {
-      sizes = Map.copyOf(sizes);
+      sizes = Collections.unmodifiableMap(new LinkedHashMap<>(sizes));
     }
   }
 

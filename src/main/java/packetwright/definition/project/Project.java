@@ -105,7 +105,7 @@ public record Project(
     /** Keeps its own copies. */
     public BlankDefinition {
       cut = List.copyOf(cut);
-      sections = Map.copyOf(sections);
+      sections = Collections.unmodifiableMap(new LinkedHashMap<>(sections));
     }
   }
 

@@ -1,6 +1,8 @@
 package packetwright.definition.project;
 
+import java.util.Arrays;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One of the six sides of a piece. Left and right are its ends, as seen with the inside face toward
@@ -25,6 +27,11 @@ public enum Side {
   /** As written in files. */
   public String word() {
     return name().toLowerCase(Locale.ROOT);
+  }
+
+  /** The side of that name, or none. */
+  public static @Nullable Side of(String word) {
+    return Arrays.stream(values()).filter(s -> s.word().equals(word)).findFirst().orElse(null);
   }
 
   /** The side across the piece. */

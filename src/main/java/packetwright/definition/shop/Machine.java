@@ -1,5 +1,7 @@
 package packetwright.definition.shop;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import packetwright.text.measure.Length;
 import packetwright.text.source.Located;
@@ -13,9 +15,9 @@ import packetwright.text.source.Located;
  *     each is also a size, {@code table_saw.kerf}
  */
 public record Machine(MachineKind kind, int count, Map<String, Located<Length>> values) {
-  /** Keeps its own copy. */
+  /** Keeps its own copy, in the order written. */
   public Machine {
-    values = Map.copyOf(values);
+    values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
   }
 
   /** A value by name, or the given one where the profile does not state it. */

@@ -1,5 +1,8 @@
 package packetwright.definition.shop;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -30,12 +33,12 @@ public record Shop(
     Set<MachineKind> setupCheck,
     Map<String, Located<Length>> allowances,
     List<String> rules) {
-  /** Keeps its own copies. */
+  /** Keeps its own copies, in the order written. */
   public Shop {
-    machines = Map.copyOf(machines);
-    handTools = Set.copyOf(handTools);
-    setupCheck = Set.copyOf(setupCheck);
-    allowances = Map.copyOf(allowances);
+    machines = Collections.unmodifiableMap(new LinkedHashMap<>(machines));
+    handTools = Collections.unmodifiableSet(new LinkedHashSet<>(handTools));
+    setupCheck = Collections.unmodifiableSet(new LinkedHashSet<>(setupCheck));
+    allowances = Collections.unmodifiableMap(new LinkedHashMap<>(allowances));
     rules = List.copyOf(rules);
   }
 

@@ -129,6 +129,12 @@ public sealed interface Node {
       return text(key, "false").equals("true");
     }
 
+    /** The whole number of a key from 0 to 9999, or another where there is none. */
+    public int whole(String key, int otherwise) {
+      String text = text(key, "");
+      return text.matches("[0-9]{1,4}") ? Integer.parseInt(text) : otherwise;
+    }
+
     private <T> @Nullable T read(
         String key, Function<Node, @Nullable T> reading, @Nullable T otherwise) {
       Node node = get(key);

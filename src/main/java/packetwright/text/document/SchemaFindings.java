@@ -10,7 +10,8 @@ import packetwright.text.source.Span;
 
 /**
  * Says what the validator found in words of our own, at the place it stands. A schema tells what it
- * wants in a keyword of ours, {@code x-expected}: a noun phrase.
+ * wants in keywords of ours that hold a noun phrase: {@code x-expected}, and {@code x-name} for
+ * keys.
  */
 final class SchemaFindings {
   private final Node schema;
@@ -74,7 +75,7 @@ final class SchemaFindings {
           "bad-name",
           key.at(),
           "`" + name + "` cannot be a name here",
-          "write " + expected(holderRule, "lower-case letters, digits and underscores"));
+          "write " + nameExpected((Node.Mapping) holderRule));
     }
     String hint = NearMiss.hint(name, known);
     return Finding.error(
@@ -82,6 +83,12 @@ final class SchemaFindings {
         key.at(),
         "`" + name + "` is not a key that is read here",
         hint.isEmpty() ? "delete it" : hint);
+  }
+
+  private static String nameExpected(Node.Mapping rule) {
+    return rule.text(
+        "x-name",
+        "a name of at most 40 lower-case letters, digits and underscores that begins with a letter");
   }
 
   private static String last(List<String> path) {

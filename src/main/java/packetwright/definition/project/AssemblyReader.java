@@ -1,0 +1,112 @@
+package packetwright.definition.project;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import packetwright.text.document.Node;
+import packetwright.text.source.Finding;
+import packetwright.text.source.Findings;
+import packetwright.text.source.Located;
+import packetwright.text.source.NearMiss;
+
+/** Reads {@code assembly:}, whose shape the schema has checked. */
+final class AssemblyReader {
+  private static final List<String> JOINTS = List.of("rabbet", "groove", "slide", "butt", "dado");
+
+  private final Node.Mapping root;
+  private final List<String> pieces;
+  private final Findings findings;
+
+  AssemblyReader(Node.Mapping root, List<PartDefinition> parts, Findings findings) {
+    this.root = root;
+    this.pieces = pieces(parts);
+    this.findings = findings;
+  }
+
+  private static List<String> pieces(List<PartDefinition> parts) {
+    List<String> pieces = new ArrayList<>();
+    for (PartDefinition part : parts) {
+      for (int i = 1; i <= part.count(); i++) {
+        pieces.add(part.count() == 1 ? part.name().value() : part.name().value() + " " + i);
+      }
+    }
+    return pieces;
+  }
+
+  AssemblyDefinition assembly() {
+    Node.Mapping assembly = root.mapping("assembly");
+    return assembly == null
+        ? new AssemblyDefinition(List.of(), List.of())
+        : new AssemblyDefinition(places(assembly), joints(assembly));
+  }
+
+  private List<AssemblyDefinition.Place> places(Node.Mapping assembly) {
+    List<AssemblyDefinition.Place> places = new ArrayList<>();
+    for (Node.Entry entry : assembly.entries("places")) {
+      checkPiece(entry.key());
+      Node.Mapping place = entry.value().asMapping();
+      AssemblyDefinition.Place read = place == null ? null : place(entry.key(), place);
+      if (read != null) {
+        places.add(read);
+      }
+    }
+    return places;
+  }
+
+  private static AssemblyDefinition.@Nullable Place place(
+      Located<String> piece, Node.Mapping place) {
+    Located<String> inside = place.text("inside");
+    Located<String> top = place.text("top");
+    List<Located<String>> corner = place.texts("corner");
+    return inside == null || top == null || corner.size() != 3
+        ? null
+        : new AssemblyDefinition.Place(piece, corner, inside, top);
+  }
+
+  private List<AssemblyDefinition.Joint> joints(Node.Mapping assembly) {
+    List<AssemblyDefinition.Joint> joints = new ArrayList<>();
+    for (Node.Entry entry : assembly.entries("joints")) {
+      Node.Mapping joint = entry.value().asMapping();
+      List<String> kinds =
+          joint == null ? List.of() : JOINTS.stream().filter(joint.keys()::contains).toList();
+      if (joint == null) {
+        continue;
+      }
+      if (kinds.size() != 1) {
+        findings.add(
+            Finding.error(
+                "joint-kind",
+                entry.key().at(),
+                "`"
+                    + entry.key().value()
+                    + "` is "
+                    + (kinds.isEmpty() ? "no" : "more than one")
+                    + " joint",
+                "write exactly one of " + String.join(", ", JOINTS)));
+        continue;
+      }
+      List<Located<String>> meeting = joint.texts(kinds.get(0));
+      meeting.forEach(this::checkPiece);
+      joints.add(
+          new AssemblyDefinition.Joint(
+              entry.key(), kinds.get(0), meeting, out(joint), joint.flag("glued")));
+    }
+    return joints;
+  }
+
+  private static @Nullable String out(Node.Mapping joint) {
+    Located<String> out = joint.text("out");
+    return out == null ? null : out.value();
+  }
+
+  private void checkPiece(Located<String> piece) {
+    if (!pieces.contains(piece.value())) {
+      findings.add(
+          Finding.error(
+              "unknown-piece",
+              piece.at(),
+              "there is no piece `" + piece.value() + "`",
+              NearMiss.hint(piece.value(), pieces)));
+    }
+  }
+}

@@ -1,0 +1,169 @@
+package packetwright.definition.project;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import packetwright.text.document.Node;
+import packetwright.text.source.Finding;
+import packetwright.text.source.Findings;
+import packetwright.text.source.Located;
+import packetwright.text.source.NearMiss;
+import packetwright.text.source.Span;
+
+/** Reads {@code parts:}, whose shape the schema has checked; what has a wrong shape is left out. */
+final class PartsReader {
+  private static final List<String> SIZE_KEYS =
+      List.of("at", "across", "width", "depth", "length", "diameter");
+
+  private final Node.Mapping root;
+  private final Findings findings;
+
+  PartsReader(Node.Mapping root, Findings findings) {
+    this.root = root;
+    this.findings = findings;
+  }
+
+  List<PartDefinition> parts() {
+    List<PartDefinition> parts = new ArrayList<>();
+    Map<String, Span> letters = new HashMap<>();
+    for (Node.Entry entry : root.entries("parts")) {
+      Node.Mapping part = entry.value().asMapping();
+      if (part != null) {
+        checkLetter(part.text("letter"), letters);
+        checkBlank(part.text("blank"));
+        PartDefinition read = part(entry.key(), part);
+        if (read != null) {
+          parts.add(read);
+        }
+      }
+    }
+    return parts;
+  }
+
+  private void checkLetter(@Nullable Located<String> letter, Map<String, Span> letters) {
+    Span earlier = letter == null ? null : letters.putIfAbsent(letter.value(), letter.at());
+    if (letter != null && earlier != null) {
+      findings.add(
+          Finding.error(
+              "duplicate-letter",
+              letter.at(),
+              "`"
+                  + letter.value()
+                  + "` is the letter of two parts, first in line "
+                  + earlier.line(),
+              "give one of them a letter that no part has"));
+    }
+  }
+
+  private void checkBlank(@Nullable Located<String> blank) {
+    List<String> known = root.entries("blanks").stream().map(e -> e.key().value()).toList();
+    if (blank != null && !known.contains(blank.value())) {
+      findings.add(
+          Finding.error(
+              "unknown-blank",
+              blank.at(),
+              "there is no blank `" + blank.value() + "`",
+              NearMiss.hint(blank.value(), known)));
+    }
+  }
+
+  private @Nullable PartDefinition part(Located<String> name, Node.Mapping part) {
+    List<PartDefinition.FeatureDefinition> features = new ArrayList<>();
+    for (Node.Entry entry : part.entries("features")) {
+      Node.Mapping feature = entry.value().asMapping();
+      PartDefinition.FeatureDefinition read =
+          feature == null ? null : feature(entry.key(), feature);
+      if (read != null) {
+        features.add(read);
+      }
+    }
+    Located<String> blank = part.text("blank");
+    List<Located<String>> size = part.texts("size");
+    return blank == null || size.size() != 3
+        ? null
+        : new PartDefinition(
+            name,
+            part.text("letter", ""),
+            part.whole("count", 1),
+            blank,
+            size.get(0),
+            size.get(1),
+            size.get(2),
+            features);
+  }
+
+  private PartDefinition.@Nullable FeatureDefinition feature(
+      Located<String> name, Node.Mapping feature) {
+    List<PartDefinition.FeatureKind> kinds = new ArrayList<>();
+    for (PartDefinition.FeatureKind kind : PartDefinition.FeatureKind.values()) {
+      if (feature.get(word(kind)) != null) {
+        kinds.add(kind);
+      }
+    }
+    if (kinds.size() != 1) {
+      findings.add(
+          Finding.error(
+              "feature-kind",
+              name.at(),
+              "`"
+                  + name.value()
+                  + "` is "
+                  + (kinds.isEmpty() ? "no" : "more than one")
+                  + " feature",
+              "write exactly one of rabbet, dado, groove, notch, hole"));
+      return null;
+    }
+    PartDefinition.FeatureKind kind = kinds.get(0);
+    checkKeys(name, feature, kind);
+    Located<String> where = feature.text(word(kind));
+    Side face = side(feature, "face");
+    Map<String, Located<String>> sizes = new LinkedHashMap<>();
+    for (String key : SIZE_KEYS) {
+      Located<String> size = feature.text(key);
+      if (size != null) {
+        sizes.put(key, size);
+      }
+    }
+    return where == null || face == null
+        ? null
+        : new PartDefinition.FeatureDefinition(
+            name, kind, where, face, side(feature, "from"), sizes);
+  }
+
+  private void checkKeys(
+      Located<String> name, Node.Mapping feature, PartDefinition.FeatureKind kind) {
+    List<String> missing = new ArrayList<>(needed(kind));
+    missing.removeAll(feature.keys());
+    if (!missing.isEmpty()) {
+      String list = "`" + String.join("`, `", missing) + "`";
+      findings.add(
+          Finding.error(
+              "missing-key",
+              name.at(),
+              "the " + word(kind) + " `" + name.value() + "` needs " + list,
+              "add " + list));
+    }
+  }
+
+  private static List<String> needed(PartDefinition.FeatureKind kind) {
+    return switch (kind) {
+      case RABBET -> List.of("width", "depth");
+      case DADO, GROOVE -> List.of("from", "at", "width", "depth");
+      case NOTCH -> List.of("from", "at", "width", "length", "depth");
+      case HOLE -> List.of("from", "at", "diameter");
+    };
+  }
+
+  private static String word(PartDefinition.FeatureKind kind) {
+    return kind.name().toLowerCase(Locale.ROOT);
+  }
+
+  private static @Nullable Side side(Node.Mapping feature, String key) {
+    Located<String> word = feature.text(key);
+    return word == null ? null : Side.of(word.value());
+  }
+}

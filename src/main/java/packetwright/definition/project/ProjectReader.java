@@ -1,0 +1,186 @@
+package packetwright.definition.project;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import packetwright.text.document.Node;
+import packetwright.text.document.Schema;
+import packetwright.text.document.Yaml;
+import packetwright.text.measure.Quantity;
+import packetwright.text.measure.QuantityFields;
+import packetwright.text.measure.Rational;
+import packetwright.text.measure.Rule;
+import packetwright.text.measure.Unit;
+import packetwright.text.source.Checked;
+import packetwright.text.source.Finding;
+import packetwright.text.source.Findings;
+import packetwright.text.source.Located;
+
+/** Reads {@code project.yaml} and {@code quiz.yaml}, each checked against its schema. */
+public final class ProjectReader {
+  /** The file that makes a folder a project. */
+  public static final String PROJECT = "project.yaml";
+
+  /** The file of questions, which may be missing. */
+  public static final String QUIZ = "quiz.yaml";
+
+  private static final Schema SCHEMA = Schema.named("project");
+  private static final Rational USUAL_GRADUATION = Rational.of(1, 32);
+
+  private final Node.Mapping root;
+  private final Unit unit;
+  private final Findings findings;
+  private final QuantityFields fields;
+
+  private ProjectReader(Node.Mapping root, Findings findings) {
+    this.root = root;
+    this.findings = findings;
+    this.unit = root.text("units", "inch").equals("mm") ? Unit.MILLIMETRE : Unit.INCH;
+    this.fields = new QuantityFields(unit, findings);
+  }
+
+  /**
+   * The project in a folder. With errors beside it, it holds only what could be read: enough to
+   * read the procedure by, and to find what is wrong there too.
+   */
+  public static Checked<Project> read(ProjectFolder folder) {
+    Findings findings = new Findings();
+    QuizDefinition quiz = quiz(folder, findings);
+    String text = findings.take(folder.text(PROJECT));
+    Node node = text == null ? null : findings.take(Yaml.read(PROJECT, text));
+    if (node != null) {
+      findings.addAll(SCHEMA.check(node));
+    }
+    Project project =
+        node instanceof Node.Mapping root ? new ProjectReader(root, findings).project(quiz) : null;
+    return new Checked<>(project, findings.list());
+  }
+
+  private static QuizDefinition quiz(ProjectFolder folder, Findings findings) {
+    if (!folder.has(QUIZ)) {
+      return QuizDefinition.NONE;
+    }
+    String text = findings.take(folder.text(QUIZ));
+    return text == null ? QuizDefinition.NONE : QuizReader.read(QUIZ, text, findings);
+  }
+
+  private Project project(QuizDefinition quiz) {
+    PartsReader parts = new PartsReader(root, findings);
+    StockReader stock = new StockReader(root, fields, findings);
+    List<PartDefinition> read = parts.parts();
+    return new Project(
+        root.text("id", ""),
+        root.text("title", ""),
+        root.text("course", ""),
+        rule(),
+        givens(),
+        sizes(),
+        requirements(),
+        read,
+        stock.blanks(read),
+        stock.materials(),
+        stock.supplies(),
+        new AssemblyReader(root, read, findings).assembly(),
+        options(),
+        root.texts("objectives").stream().map(Located::value).toList(),
+        rubric(),
+        quiz);
+  }
+
+  private Rule rule() {
+    Located<Quantity> read = fields.length(root, "rule");
+    if (read == null) {
+      return new Rule(unit == Unit.INCH ? USUAL_GRADUATION : Rational.ONE, unit);
+    }
+    Rational graduation = read.value().value().dividedBy(unit.inBase());
+    if (Rule.isGraduation(graduation, unit)) {
+      return new Rule(graduation, unit);
+    }
+    findings.add(
+        Finding.error(
+            "bad-rule",
+            read.at(),
+            "no rule is divided so finely or so oddly: " + graduation + " " + unit.symbol(),
+            unit == Unit.INCH ? "write 1/16, 1/32 or 1/64" : "write 1 or 0.5"));
+    return new Rule(Rational.ONE, unit);
+  }
+
+  private List<Project.Given> givens() {
+    List<Project.Given> givens = new ArrayList<>();
+    for (Node.Entry entry : root.entries("givens")) {
+      Node.Mapping given = entry.value().asMapping();
+      if (given != null) {
+        Located<Quantity> value = fields.length(given, "value");
+        Located<Quantity> from = fields.length(given, "from");
+        Located<Quantity> to = fields.length(given, "to");
+        Located<Quantity> tolerance = fields.extent(given, "tolerance");
+        checkRange(from, to);
+        if (value != null) {
+          String about = given.text("about", "");
+          givens.add(new Project.Given(entry.key(), value, from, to, tolerance, about));
+        }
+      }
+    }
+    return givens;
+  }
+
+  private void checkRange(@Nullable Located<Quantity> from, @Nullable Located<Quantity> to) {
+    if (from != null && to != null && from.value().value().compareTo(to.value().value()) > 0) {
+      findings.add(
+          Finding.error(
+              "range-reversed",
+              from.at(),
+              "`from` is more than `to`, so that no value is allowed",
+              "swap the two"));
+    }
+  }
+
+  private List<Project.DerivedSize> sizes() {
+    List<Project.DerivedSize> sizes = new ArrayList<>();
+    for (Node.Entry entry : root.entries("sizes")) {
+      Located<String> bare = entry.value().asText();
+      Node.Mapping full = entry.value().asMapping();
+      Located<String> formula = full == null ? bare : full.text("is");
+      if (formula != null) {
+        Located<Quantity> tolerance = full == null ? null : fields.extent(full, "tolerance");
+        boolean measured = full != null && full.flag("measured");
+        sizes.add(new Project.DerivedSize(entry.key(), formula, tolerance, measured));
+      }
+    }
+    return sizes;
+  }
+
+  private List<Project.Requirement> requirements() {
+    List<Project.Requirement> requirements = new ArrayList<>();
+    for (Node item : root.items("requires")) {
+      Node.Mapping mapping = item.asMapping();
+      Located<String> that = mapping == null ? null : mapping.text("that");
+      if (mapping != null && that != null) {
+        requirements.add(new Project.Requirement(that, mapping.text("or", "")));
+      }
+    }
+    return requirements;
+  }
+
+  private Map<String, String> options() {
+    Map<String, String> options = new LinkedHashMap<>();
+    for (Node.Entry entry : root.entries("options")) {
+      Node.Mapping option = entry.value().asMapping();
+      options.put(entry.key().value(), option == null ? "" : option.text("about", ""));
+    }
+    return options;
+  }
+
+  private List<Project.RubricRow> rubric() {
+    List<Project.RubricRow> rows = new ArrayList<>();
+    for (Node item : root.items("rubric")) {
+      Node.Mapping row = item.asMapping();
+      if (row != null) {
+        rows.add(new Project.RubricRow(row.text("row", ""), row.text("limit")));
+      }
+    }
+    return rows;
+  }
+}

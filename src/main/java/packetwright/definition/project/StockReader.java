@@ -1,0 +1,166 @@
+package packetwright.definition.project;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import packetwright.text.document.Node;
+import packetwright.text.measure.Quantity;
+import packetwright.text.measure.QuantityFields;
+import packetwright.text.measure.Unit;
+import packetwright.text.source.Finding;
+import packetwright.text.source.Findings;
+import packetwright.text.source.Located;
+import packetwright.text.source.NearMiss;
+
+/** Reads blanks, materials and supplies, whose shape the schema has checked. */
+final class StockReader {
+  private final Node.Mapping root;
+  private final QuantityFields fields;
+  private final Findings findings;
+
+  StockReader(Node.Mapping root, QuantityFields fields, Findings findings) {
+    this.root = root;
+    this.fields = fields;
+    this.findings = findings;
+  }
+
+  List<Project.BlankDefinition> blanks(List<PartDefinition> parts) {
+    List<Project.BlankDefinition> blanks = new ArrayList<>();
+    for (Node.Entry entry : root.entries("blanks")) {
+      Node.Mapping blank = entry.value().asMapping();
+      Project.BlankDefinition read = blank == null ? null : blank(entry.key(), blank);
+      if (read != null) {
+        blanks.add(read);
+        checkCounts(read, parts);
+      }
+    }
+    return blanks;
+  }
+
+  private Project.@Nullable BlankDefinition blank(Located<String> name, Node.Mapping blank) {
+    Located<String> material = blank.text("material");
+    Project.Bought bought = constant(Project.Bought.values(), blank.text("bought"));
+    Map<String, Located<String>> sections = new LinkedHashMap<>();
+    for (Node.Entry section : blank.entries("sections")) {
+      checkKnown("part", section.key(), names("parts"));
+      Located<String> formula = section.value().asText();
+      if (formula != null) {
+        sections.put(section.key().value(), formula);
+      }
+    }
+    List<Located<String>> cut = blank.texts("cut");
+    cut.forEach(part -> checkKnown("part", part, names("parts")));
+    if (material == null || bought == null) {
+      return null;
+    }
+    checkKnown("material", material, names("materials"));
+    return new Project.BlankDefinition(name, material, bought, cut, sections);
+  }
+
+  /** Every piece of a part must come out of the part's own blank, no more and no fewer. */
+  private void checkCounts(Project.BlankDefinition blank, List<PartDefinition> parts) {
+    for (PartDefinition part : parts) {
+      String name = part.name().value();
+      long cut = blank.cut().stream().filter(c -> c.value().equals(name)).count();
+      boolean ownBlank = part.blank().value().equals(blank.name().value());
+      int wanted = ownBlank ? part.count() : 0;
+      if (cut != wanted) {
+        findings.add(
+            Finding.error(
+                "cut-count",
+                blank.name().at(),
+                "blank `"
+                    + blank.name().value()
+                    + "` cuts `"
+                    + name
+                    + "` "
+                    + times(cut)
+                    + ", but "
+                    + wanted
+                    + " of it belong to this blank",
+                "write `" + name + "` " + times(wanted) + " under `cut`"));
+      }
+    }
+  }
+
+  private static String times(long count) {
+    return count == 1 ? "once" : count == 0 ? "not at all" : count + " times";
+  }
+
+  private List<String> names(String key) {
+    return root.entries(key).stream().map(e -> e.key().value()).toList();
+  }
+
+  private void checkKnown(String what, Located<String> name, List<String> known) {
+    if (!known.contains(name.value())) {
+      String message = "there is no " + what + " `" + name.value() + "`";
+      String hint = NearMiss.hint(name.value(), known);
+      findings.add(
+          what.equals("part")
+              ? Finding.error("unknown-part", name.at(), message, hint)
+              : Finding.error("unknown-material", name.at(), message, hint));
+    }
+  }
+
+  List<Project.Material> materials() {
+    List<Project.Material> materials = new ArrayList<>();
+    for (Node.Entry entry : root.entries("materials")) {
+      Node.Mapping material = entry.value().asMapping();
+      if (material != null) {
+        Located<Quantity> thickness = fields.extent(material, "thickness");
+        Project.Sold sold = constant(Project.Sold.values(), material.text("sold"));
+        List<Located<Quantity>> widths = fields.extents(material, "widths");
+        List<Located<Quantity>> lengths = fields.extents(material, "lengths");
+        List<Located<Quantity>> sheet = fields.extents(material, "sheet");
+        Located<Quantity> price = fields.amount(material, "price", Unit.MONEY);
+        if (thickness != null && sold != null) {
+          materials.add(
+              new Project.Material(entry.key(), thickness, widths, lengths, sheet, sold, price));
+        }
+      }
+    }
+    return materials;
+  }
+
+  List<Project.Supply> supplies() {
+    List<Project.Supply> supplies = new ArrayList<>();
+    for (Node.Entry entry : root.entries("supplies")) {
+      Node.Mapping supply = entry.value().asMapping();
+      if (supply != null) {
+        supplies.add(
+            new Project.Supply(
+                entry.key(),
+                fields.extent(supply, "length"),
+                fields.amount(supply, "pack", Unit.ONE, Unit.FLUID_OUNCE),
+                fields.amount(supply, "price", Unit.MONEY),
+                fields.amount(supply, "use", Unit.ONE, Unit.FLUID_OUNCE),
+                grits(supply)));
+      }
+    }
+    return supplies;
+  }
+
+  /** The schema has refused what is no whole number. */
+  private static List<Integer> grits(Node.Mapping supply) {
+    return supply.texts("grits").stream()
+        .map(Located::value)
+        .filter(text -> text.matches("[0-9]{1,4}"))
+        .map(Integer::valueOf)
+        .toList();
+  }
+
+  /** The constant that a word names, or none; the schema has refused an unknown word. */
+  private static <E extends Enum<E>> @Nullable E constant(
+      E[] constants, @Nullable Located<String> word) {
+    return word == null
+        ? null
+        : Arrays.stream(constants)
+            .filter(c -> c.name().toLowerCase(Locale.ROOT).equals(word.value()))
+            .findFirst()
+            .orElse(null);
+  }
+}

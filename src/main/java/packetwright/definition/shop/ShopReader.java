@@ -1,0 +1,169 @@
+package packetwright.definition.shop;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import packetwright.text.document.Node;
+import packetwright.text.document.Schema;
+import packetwright.text.document.Yaml;
+import packetwright.text.measure.Length;
+import packetwright.text.measure.Quantity;
+import packetwright.text.measure.QuantityFields;
+import packetwright.text.measure.Unit;
+import packetwright.text.source.Checked;
+import packetwright.text.source.Finding;
+import packetwright.text.source.Findings;
+import packetwright.text.source.Located;
+
+/** Reads a shop profile, checked against the schema {@code shop}. */
+public final class ShopReader {
+  /** The file name that places in the built-in profile bear. */
+  public static final String BUILT_IN = "built-in-shop.yaml";
+
+  private static final Schema SCHEMA = Schema.named("shop");
+
+  private final Findings findings = new Findings();
+  private final Node.Mapping root;
+  private final Unit unit;
+  private final QuantityFields fields;
+
+  private ShopReader(Node.Mapping root) {
+    this.root = root;
+    this.unit = root.text("units", "inch").equals("mm") ? Unit.MILLIMETRE : Unit.INCH;
+    this.fields = new QuantityFields(unit, findings);
+  }
+
+  /**
+   * The shop that a text describes. With errors beside it, it holds only what could be read: enough
+   * to choose the procedure's variant by.
+   *
+   * @param file name for the places of findings
+   */
+  public static Checked<Shop> read(String file, String text) {
+    Findings findings = new Findings();
+    Node node = findings.take(Yaml.read(file, text));
+    if (node == null) {
+      return findings.checked(null);
+    }
+    findings.addAll(SCHEMA.check(node));
+    if (!(node instanceof Node.Mapping root)) {
+      return findings.checked(null);
+    }
+    Shop shop = findings.take(new ShopReader(root).shop());
+    return new Checked<>(shop, findings.list());
+  }
+
+  /** The profile that serves where none is given. */
+  public static Shop builtIn() {
+    try (InputStream in = ShopReader.class.getResourceAsStream(BUILT_IN)) {
+      if (in == null) {
+        throw new IllegalStateException("not packed: " + BUILT_IN);
+      }
+      return read(BUILT_IN, new String(in.readAllBytes(), StandardCharsets.UTF_8)).value();
+    } catch (IOException e) {
+      throw new UncheckedIOException(BUILT_IN, e);
+    }
+  }
+
+  private Checked<Shop> shop() {
+    checkUnkept();
+    Map<MachineKind, Machine> machines = machines();
+    Node.Entry dadoSet = root.mapping("machines") == null ? null : entry("machines", "dado_set");
+    if (dadoSet != null && !machines.containsKey(MachineKind.TABLE_SAW)) {
+      findings.add(
+          Finding.error(
+              "dado-set-alone",
+              dadoSet.key().at(),
+              "`dado_set` is here without the `table_saw` that it is mounted in",
+              "add the `table_saw`, or delete the `dado_set`"));
+    }
+    Shop shop =
+        new Shop(
+            root.text("shop", ""),
+            unit,
+            machines,
+            kinds("hand_tools"),
+            cutters(),
+            kinds("setup_check"),
+            lengths(root.mapping("allowances"), Set.of()),
+            root.texts("rules").stream().map(Located::value).toList());
+    return new Checked<>(shop, findings.list());
+  }
+
+  private Node.@Nullable Entry entry(String mapping, String key) {
+    Node.Mapping found = root.mapping(mapping);
+    return found == null ? null : found.entry(key);
+  }
+
+  private Map<MachineKind, Machine> machines() {
+    Map<MachineKind, Machine> machines = new LinkedHashMap<>();
+    for (Node.Entry entry : root.entries("machines")) {
+      MachineKind kind = MachineKind.of(entry.key().value());
+      Node.Mapping values = entry.value().asMapping();
+      if (kind != null && values != null) {
+        int count = values.whole("count", 1);
+        machines.put(kind, new Machine(kind, count, lengths(values, Set.of("count"))));
+      }
+    }
+    return machines;
+  }
+
+  private Map<String, Located<Length>> lengths(Node.@Nullable Mapping from, Set<String> others) {
+    Map<String, Located<Length>> lengths = new LinkedHashMap<>();
+    if (from != null) {
+      for (String key : from.keys()) {
+        Located<Quantity> read = others.contains(key) ? null : fields.extent(from, key);
+        if (read != null) {
+          lengths.put(key, new Located<>(read.value().asLength(), read.at()));
+        }
+      }
+    }
+    return lengths;
+  }
+
+  private Set<MachineKind> kinds(String key) {
+    Set<MachineKind> kinds = new LinkedHashSet<>();
+    for (Located<String> word : root.texts(key)) {
+      MachineKind kind = MachineKind.of(word.value());
+      if (kind != null) {
+        kinds.add(kind);
+      }
+    }
+    return kinds;
+  }
+
+  private Shop.CutterSet cutters() {
+    Node.Mapping cutters = root.mapping("cutters");
+    Node.Mapping set = cutters == null ? null : cutters.mapping("dado_set");
+    if (set == null) {
+      return new Shop.CutterSet(Length.ZERO, List.of(), List.of());
+    }
+    Located<Quantity> outside = fields.extent(set, "outside");
+    return new Shop.CutterSet(
+        outside == null ? Length.ZERO : outside.value().asLength(),
+        lengths(set, "chippers"),
+        lengths(set, "shims"));
+  }
+
+  private List<Length> lengths(Node.Mapping from, String key) {
+    List<Length> lengths = new ArrayList<>();
+    fields.extents(from, key).forEach(q -> lengths.add(q.value().asLength()));
+    return lengths;
+  }
+
+  /** What stands in a profile for later reckoning is checked, so that it is right when needed. */
+  private void checkUnkept() {
+    fields.amount(root, "period", Unit.MINUTE);
+    fields.amount(root, "temperature", Unit.FAHRENHEIT);
+    fields.amount(root, "humidity", Unit.ONE);
+    fields.amount(root, "tax", Unit.ONE);
+  }
+}
