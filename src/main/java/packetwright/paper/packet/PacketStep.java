@@ -13,7 +13,7 @@ import packetwright.text.words.Phrase;
  * @param tools machines first, in the order used
  * @param prepared whether the instructor has done it already: the student's packet prints it short
  * @param prose what to do
- * @param settings what to set, in order
+ * @param settings what to set, a box for each set-up
  * @param cautions most severe first
  * @param check machines whose set-up the instructor looks at before power goes on; may be empty
  * @param drawings at this step
@@ -25,7 +25,7 @@ public record PacketStep(
     List<Tool> tools,
     boolean prepared,
     List<Prose> prose,
-    List<Setting> settings,
+    List<SettingsBox> settings,
     List<Panel> cautions,
     Phrase check,
     List<Sheet> drawings) {
@@ -45,6 +45,19 @@ public record PacketStep(
    * @param powered whether it has a switch
    */
   public record Tool(String name, boolean powered) {}
+
+  /**
+   * The settings of one set-up.
+   *
+   * @param work what is done with it; empty when the step has one set-up only
+   * @param lines in the order set
+   */
+  public record SettingsBox(Phrase work, List<Setting> lines) {
+    /** Keeps its own copy. */
+    public SettingsBox {
+      lines = List.copyOf(lines);
+    }
+  }
 
   /**
    * One line of the settings box.
