@@ -48,9 +48,7 @@ class AssemblyTest {
         assembly(
             "bottom:    {corner: [stock_thickness - groove_depth + clearance / 2",
             "bottom:    {corner: [stock_thickness - groove_depth - clearance");
-    assertThat(assembly.findings())
-        .extracting(Finding::code)
-        .containsOnly("parts-overlap");
+    assertThat(assembly.findings()).extracting(Finding::code).containsOnly("parts-overlap");
     assertThat(assembly.findings().get(0).message()).contains("`front_end`").contains("`bottom`");
   }
 
