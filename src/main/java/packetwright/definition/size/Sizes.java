@@ -27,11 +27,13 @@ import packetwright.text.source.Located;
  */
 public final class Sizes {
   private final Map<String, Size> sizes;
+  private final List<Entry> order;
   private final WorstCase worstCase;
   private final Unit unit;
 
-  private Sizes(Map<String, Size> sizes, WorstCase worstCase, Unit unit) {
+  private Sizes(Map<String, Size> sizes, List<Entry> order, WorstCase worstCase, Unit unit) {
     this.sizes = sizes;
+    this.order = order;
     this.worstCase = worstCase;
     this.unit = unit;
   }
@@ -49,7 +51,7 @@ public final class Sizes {
     Order.of(entries, findings).forEach(drawn::add);
     WorstCase worstCase = new WorstCase(drawn.inOrder(), drawn);
     Map<String, Size> named = byName(drawn.sizes(worstCase));
-    Sizes sizes = new Sizes(named, worstCase, project.rule().unit());
+    Sizes sizes = new Sizes(named, drawn.inOrder(), worstCase, project.rule().unit());
     new Requirements(sizes, project.rule(), findings).check(project.requires(), entries);
     return findings.checked(sizes);
   }
@@ -64,7 +66,7 @@ public final class Sizes {
   public Sizes with(List<Size> more) {
     Map<String, Size> all = new LinkedHashMap<>(sizes);
     all.putAll(byName(more));
-    return new Sizes(all, worstCase, unit);
+    return new Sizes(all, order, worstCase, unit);
   }
 
   /** All of them, in the order of the files: givens, derived sizes, parts, the shop's. */
@@ -124,6 +126,19 @@ public final class Sizes {
     return findings.checked(
         new Evaluated(
             value, parsed.derivation(values()), range.low(), range.high(), fitted, parsed.names()));
+  }
+
+  /**
+   * What a formula comes to when sizes turned out as measured on the piece: the right answers of a
+   * fitting sheet.
+   *
+   * @param measured values by the names of measured sizes
+   */
+  public Checked<Quantity> evaluate(Located<String> formula, Map<String, Quantity> measured) {
+    Findings findings = new Findings();
+    Formula parsed = findings.take(Formula.parse(formula, unit));
+    AsMeasured asMeasured = new AsMeasured(order, values());
+    return parsed == null ? findings.checked(null) : asMeasured.evaluate(parsed, measured);
   }
 
   /** The givens that a formula depends on, directly or through other sizes. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -153,6 +154,17 @@ class SizesTest {
     assertThat(evaluated.findings().get(0).code()).isEqualTo("unknown-name");
     assertThat(evaluated.findings().get(0).at()).isEqualTo(new Span("procedure.md", 7, 3, 10));
     assertThat(evaluated.findings().get(0).hint()).isEqualTo("write `end_length`");
+  }
+
+  @Test
+  void evaluatesAFormulaForMeasuredSizes() {
+    Quantity measured = Quantity.of(Length.ofInches(17, 64));
+    Sizes sizes = corner().good();
+    assertThat(sizes.evaluate(formula("back_end.length"), Map.of("tongue", measured)).value())
+        .isEqualTo(Quantity.of(Length.ofInches(5 * 32 - 17, 32)));
+    assertThat(sizes.evaluate(formula("rabbet_depth"), Map.of("tongue", measured)).value())
+        .isEqualTo(Quantity.of(Length.ofInches(1, 4)));
+    assertThat(sizes.length("back_end.length")).isEqualTo(Length.ofInches(9, 2));
   }
 
   @Test
