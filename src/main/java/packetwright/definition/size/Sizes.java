@@ -10,6 +10,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import packetwright.definition.project.Project;
 import packetwright.definition.shop.Shop;
+import packetwright.text.formula.Derivation;
 import packetwright.text.formula.Formula;
 import packetwright.text.formula.Value;
 import packetwright.text.formula.Values;
@@ -112,7 +113,7 @@ public final class Sizes {
   /** What a formula over these sizes comes to; its bare numbers are in the project's unit. */
   public Checked<Evaluated> evaluate(Located<String> formula) {
     Findings findings = new Findings();
-    Formula parsed = findings.take(Formula.parse(formula, unit));
+    Formula parsed = read(formula, findings);
     Quantity value = parsed == null ? null : findings.take(parsed.evaluate(values()));
     WorstCase.Range range =
         parsed == null || value == null
@@ -123,9 +124,17 @@ public final class Sizes {
     }
     Set<String> fitted = new LinkedHashSet<>();
     parsed.names().forEach(name -> fitted.addAll(get(name).fitted()));
+    Derivation derivation = parsed.derivation(values());
     return findings.checked(
-        new Evaluated(
-            value, parsed.derivation(values()), range.low(), range.high(), fitted, parsed.names()));
+        new Evaluated(value, derivation, range.low(), range.high(), fitted, parsed.names()));
+  }
+
+  /** None, and findings, when it cannot be read or needs a machine that the shop has not. */
+  private @Nullable Formula read(Located<String> text, Findings findings) {
+    Formula formula = findings.take(Formula.parse(text, unit));
+    return formula == null || MissingMachines.report(formula.places(), sizes.keySet(), findings)
+        ? null
+        : formula;
   }
 
   /**
@@ -136,7 +145,7 @@ public final class Sizes {
    */
   public Checked<Quantity> evaluate(Located<String> formula, Map<String, Quantity> measured) {
     Findings findings = new Findings();
-    Formula parsed = findings.take(Formula.parse(formula, unit));
+    Formula parsed = read(formula, findings);
     AsMeasured asMeasured = new AsMeasured(order, values());
     return parsed == null ? findings.checked(null) : asMeasured.evaluate(parsed, measured);
   }

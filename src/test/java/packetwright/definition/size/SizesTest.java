@@ -222,6 +222,20 @@ class SizesTest {
   }
 
   @Test
+  void tellsAMachineThatTheShopHasNotFromAMisspeltName() {
+    Finding finding = only(corner().size("a", "1 + planer.shortest"));
+    assertThat(finding.code()).isEqualTo("machine-missing");
+    assertThat(finding.at()).isEqualTo(new Span("project.yaml", 7, 5, 15));
+    assertThat(corner().good().evaluate(formula("jointer.widest")).findings())
+        .extracting(Finding::code)
+        .containsExactly("machine-missing");
+    assertThat(only(corner().requires("planer.widest > 1", "No")).code())
+        .isEqualTo("machine-missing");
+    assertThat(only(corner().size("a", "table_saw.kref")).hint())
+        .isEqualTo("write `table_saw.kerf`");
+  }
+
+  @Test
   void refusesToSubstituteWhatIsNoGiven() {
     Finding finding = only(corner().set("tongue", "1/4"));
     assertThat(finding.code()).isEqualTo("not-a-given");
