@@ -332,8 +332,9 @@ class SizesTest {
     assertThat(sizes.length("table_saw.kerf")).isEqualTo(Length.ofInches(1, 8));
   }
 
+  /** Half a second of work; the rest of the time is for a busy machine. */
   @Test
-  @Timeout(3)
+  @Timeout(10)
   void aChainOfTenThousandSizesEndsSoon() {
     TestProject project = TestProject.inInches().given("s0", "1", null, null, "1/64");
     for (int i = 10_000; i > 0; i--) {
