@@ -124,18 +124,19 @@ public final class ProcedureReader {
                 "unknown-machine",
                 at,
                 "`" + name + "` is no machine or hand tool",
-                NearMiss.hint(name, MachineKind.words())));
+                machineHint(name)));
       }
       current.isLive = kind != null && variant.shop().has(kind) && !current.hasMachine;
       current.hasMachine |= current.isLive;
     } else if (title.startsWith("If ")) {
-      if (!variant.known().contains(name)) {
+      Set<String> known = variant.known();
+      if (known != null && !known.contains(name)) {
         current.findings.add(
             Finding.error(
                 "unknown-option",
                 at,
                 "the project has no option `" + name + "`",
-                optionHint(name)));
+                optionHint(name, known)));
       }
       current.isLive = variant.chosen().contains(name);
     } else {
@@ -148,8 +149,13 @@ public final class ProcedureReader {
     }
   }
 
-  private String optionHint(String name) {
-    String near = NearMiss.hint(name, variant.known());
+  private static String machineHint(String name) {
+    String near = NearMiss.hint(name, MachineKind.words());
+    return near.isEmpty() ? "write a machine or tool, for instance router_table or chisel" : near;
+  }
+
+  private static String optionHint(String name, Set<String> known) {
+    String near = NearMiss.hint(name, known);
     return near.isEmpty() ? "add it under `options` in project.yaml" : near;
   }
 

@@ -64,6 +64,7 @@ final class AsDrawn implements Values {
         entry.needs().stream()
             .map(Located::value)
             .anyMatch(need -> entries.containsKey(need) && !values.containsKey(need));
+    hopeless |= MissingMachines.report(entry.needs(), entries.keySet(), findings);
     Quantity value = hopeless ? null : value(entry);
     if (value != null && isSound(entry, value)) {
       String name = entry.name().value();

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import packetwright.text.measure.Length;
 import packetwright.text.source.Located;
 import packetwright.text.source.NearMiss;
@@ -25,6 +26,11 @@ record Aim(Part part, Part.Feature feature, Located<String> target) {
   /** One of the feature's sizes; a missing one is nought. */
   Length length(String key) {
     return feature.sizes().getOrDefault(key, Length.ZERO);
+  }
+
+  /** The full names of what is aimed at. */
+  static Set<String> names(List<Aim> aims) {
+    return aims.stream().map(a -> a.target().value()).collect(Collectors.toUnmodifiableSet());
   }
 
   /** What the operation's targets name; findings for those that name nothing. */

@@ -50,7 +50,7 @@ final class Handcut {
                   .with(across, margin.plus(length));
           return new Trough(new Box(low, high));
         };
-    return taken(s, tool, pieces, depth, pocket);
+    return taken(s, tool, aim, pieces, pocket);
   }
 
   static @Nullable Outcome hole(Situation s, Aim aim, List<Workpiece> pieces) {
@@ -85,7 +85,7 @@ final class Handcut {
                   .with(across, centre);
           return new Bore(2, place, depth, diameter);
         };
-    return taken(s, tool, pieces, depth, bore);
+    return taken(s, tool, aim, pieces, bore);
   }
 
   private static Side from(Aim aim) {
@@ -117,18 +117,19 @@ final class Handcut {
   private static Outcome taken(
       Situation s,
       MachineKind tool,
+      Aim aim,
       List<Workpiece> pieces,
-      Length depth,
       Function<Solid, Removal> removal) {
     List<Workpiece> after = new ArrayList<>();
     for (Workpiece piece : pieces) {
-      after.add(piece.minus(removal.apply(piece.solid()), s.index()));
+      Workpiece cut = piece.minus(removal.apply(piece.solid()), s.index());
+      after.add(cut.withHistory(cut.history().aimedAt(Aim.names(List.of(aim)))));
     }
     Work work =
         new Work(
             Feed.CLAMPED,
             Length.ZERO,
-            depth,
+            aim.length("depth"),
             Shaping.shortest(pieces),
             Length.ZERO,
             false,

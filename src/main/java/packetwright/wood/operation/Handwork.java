@@ -3,6 +3,7 @@ package packetwright.wood.operation;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import packetwright.definition.project.PartDefinition.FeatureKind;
 import packetwright.definition.project.Side;
 import packetwright.definition.shop.MachineKind;
 import packetwright.definition.size.Size;
@@ -10,7 +11,6 @@ import packetwright.text.source.Located;
 import packetwright.text.source.NearMiss;
 import packetwright.wood.operation.Simulation.Outcome;
 import packetwright.wood.operation.Workpiece.State;
-import packetwright.wood.part.Difference;
 import packetwright.wood.part.Part;
 
 /** What is done at the bench: laying out, measuring, sanding, easing, finishing. */
@@ -49,24 +49,34 @@ final class Handwork {
     Located<String> named = s.operation().piece();
     List<Workpiece> pieces = named == null ? List.of() : s.pieces(named);
     for (Workpiece piece : pieces) {
-      requireAsDrawn(s, piece, "there is nothing to measure on it yet");
+      requireCut(s, piece, "there is nothing to measure on it yet");
     }
     Bench bench = s.bench().withInspected(size.name());
     return s.done(bench, null, pieces, pieces, null);
   }
 
-  /** Notes an error where a part lacks something that is drawn; a length left long is no lack. */
-  static void requireAsDrawn(Situation s, Workpiece piece, String consequence) {
+  /**
+   * Notes an error where a feature that another part fits into has not been cut in a piece yet; a
+   * notch or a hole may wait.
+   */
+  static void requireCut(Situation s, Workpiece piece, String consequence) {
     Part part = s.inputs().part(Part.nameOf(piece.name()));
-    boolean isReady =
-        part == null
-            || piece.history().over().signum() > 0
-            || Difference.between(piece.solid(), part.solid()) == null;
-    if (!isReady) {
-      s.error(
-          "piece-unfinished",
-          "`" + piece.name() + "` is not as drawn at this step, so " + consequence,
-          "move this operation after those that finish the part");
+    if (part == null) {
+      return;
+    }
+    for (Part.Feature feature : part.features()) {
+      boolean mayWait = feature.kind() == FeatureKind.NOTCH || feature.kind() == FeatureKind.HOLE;
+      if (!mayWait && !piece.history().aims().contains(part.name() + "." + feature.name())) {
+        s.error(
+            "piece-unfinished",
+            "`"
+                + piece.name()
+                + "` has no `"
+                + feature.name()
+                + "` yet at this step, so "
+                + consequence,
+            "move this operation after the one that cuts it");
+      }
     }
   }
 

@@ -23,7 +23,7 @@ final class Joining {
       return null;
     }
     for (Workpiece piece : pieces) {
-      Handwork.requireAsDrawn(s, piece, "it cannot be fitted");
+      Handwork.requireCut(s, piece, "it cannot be fitted");
     }
     Bench bench = s.bench().withDryFitted(pieces.stream().map(Workpiece::name).toList());
     return s.done(bench, tool(s), pieces, pieces, null);

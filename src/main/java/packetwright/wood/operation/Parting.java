@@ -91,6 +91,7 @@ final class Parting {
           "not-laid-out",
           "no lines are drawn on `" + rest.name() + "` before it is cut up",
           "add `- lay_out: " + rest.name() + "` before");
+      rest = rest.withHistory(rest.history().laidOut(true)); // said once
     }
     s.requireCapacity(tool, rest.solid().width(), rest.solid().thickness());
     Length stop = stop(s, part);

@@ -123,7 +123,7 @@ final class Shaping {
                     piece.solid(), fenceSide, fence, fence.plus(cutter), aim.feature(), height),
                 s.index());
       }
-      after.add(cut);
+      after.add(cut.withHistory(cut.history().aimedAt(Aim.names(aims))));
     }
     boolean isAlong = edge.axis() == 1;
     Work work =
@@ -317,7 +317,7 @@ final class Shaping {
             Removals.band(piece.solid(), end, Length.ZERO, stop, aim.feature(), height);
         cut = cut.minus(rabbet, s.index());
       }
-      after.add(cut);
+      after.add(cut.withHistory(cut.history().aimedAt(Aim.names(aims))));
     }
     Set<Turn> turns = ends.size() > 1 ? Set.of(Turn.ROTATE_END_FOR_END) : Set.of();
     Work work =

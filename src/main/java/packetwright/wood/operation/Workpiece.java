@@ -3,6 +3,7 @@ package packetwright.wood.operation;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -49,31 +50,43 @@ public record Workpiece(
    * @param removals the operation that made each of the solid's removals
    * @param over how much longer than drawn it was left on purpose
    * @param isLaidOut whether its lines have been drawn
+   * @param aims features that have been cut in it, {@code side.lid_groove}
    */
   public record History(
-      List<Integer> extents, List<Integer> removals, Length over, boolean isLaidOut) {
+      List<Integer> extents,
+      List<Integer> removals,
+      Length over,
+      boolean isLaidOut,
+      Set<String> aims) {
     /** As bought. */
     public static final History NONE =
-        new History(List.of(-1, -1, -1), List.of(), Length.ZERO, false);
+        new History(List.of(-1, -1, -1), List.of(), Length.ZERO, false, Set.of());
 
     /** Keeps its own copies. */
     public History {
       extents = List.copyOf(extents);
       removals = List.copyOf(removals);
+      aims = Set.copyOf(aims);
     }
 
     History withExtent(int axis, int operation) {
       List<Integer> changed = new ArrayList<>(extents);
       changed.set(axis, operation);
-      return new History(changed, removals, over, isLaidOut);
+      return new History(changed, removals, over, isLaidOut, aims);
     }
 
     History withOver(Length length) {
-      return new History(extents, removals, length, isLaidOut);
+      return new History(extents, removals, length, isLaidOut, aims);
     }
 
     History laidOut(boolean drawn) {
-      return new History(extents, removals, over, drawn);
+      return new History(extents, removals, over, drawn, aims);
+    }
+
+    History aimedAt(Set<String> features) {
+      Set<String> more = new HashSet<>(aims);
+      more.addAll(features);
+      return new History(extents, removals, over, isLaidOut, more);
     }
   }
 
@@ -113,7 +126,8 @@ public record Workpiece(
   Workpiece minus(Removal removal, int operation) {
     List<Integer> madeBy = new ArrayList<>(history.removals());
     madeBy.add(operation);
-    History longer = new History(history.extents(), madeBy, history.over(), history.isLaidOut());
+    History longer =
+        new History(history.extents(), madeBy, history.over(), history.isLaidOut(), history.aims());
     return new Workpiece(name, blank, solid.minus(removal), states, longer);
   }
 
