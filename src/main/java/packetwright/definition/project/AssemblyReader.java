@@ -1,7 +1,9 @@
 package packetwright.definition.project;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import packetwright.text.document.Node;
 import packetwright.text.source.Finding;
@@ -15,22 +17,28 @@ final class AssemblyReader {
 
   private final Node.Mapping root;
   private final List<String> pieces;
+  private final Set<String> uncounted;
   private final Findings findings;
 
-  AssemblyReader(Node.Mapping root, List<PartDefinition> parts, Findings findings) {
+  AssemblyReader(Node.Mapping root, Findings findings) {
     this.root = root;
-    this.pieces = pieces(parts);
     this.findings = findings;
+    this.pieces = new ArrayList<>();
+    this.uncounted = new HashSet<>();
+    for (Node.Entry entry : root.entries("parts")) {
+      Node.Mapping part = entry.value().asMapping();
+      addPieces(entry.key().value(), part == null ? 0 : part.whole("count", 0));
+    }
   }
 
-  private static List<String> pieces(List<PartDefinition> parts) {
-    List<String> pieces = new ArrayList<>();
-    for (PartDefinition part : parts) {
-      for (int i = 1; i <= part.count(); i++) {
-        pieces.add(part.count() == 1 ? part.name().value() : part.name().value() + " " + i);
-      }
+  /** A part whose count cannot be read may have any number of pieces. */
+  private void addPieces(String part, int count) {
+    if (count == 0) {
+      uncounted.add(part);
     }
-    return pieces;
+    for (int i = 1; i <= count; i++) {
+      pieces.add(count == 1 ? part : part + " " + i);
+    }
   }
 
   AssemblyDefinition assembly() {
@@ -100,7 +108,8 @@ final class AssemblyReader {
   }
 
   private void checkPiece(Located<String> piece) {
-    if (!pieces.contains(piece.value())) {
+    String part = piece.value().replaceFirst(" [0-9]+$", "");
+    if (!pieces.contains(piece.value()) && !uncounted.contains(part)) {
       findings.add(
           Finding.error(
               "unknown-piece",

@@ -24,6 +24,7 @@ final class FolderScan {
   private final Findings findings = new Findings();
   private final SortedMap<String, byte[]> files = new TreeMap<>();
   private long total;
+  private boolean isFull;
 
   FolderScan(Path root) {
     this.root = root;
@@ -31,20 +32,21 @@ final class FolderScan {
 
   Checked<SortedMap<String, byte[]>> files() throws IOException {
     scan(root, 0);
-    return findings.checked(files);
+    return new Checked<>(files, findings.list());
   }
 
   private void scan(Path folder, int depth) throws IOException {
     for (Path path : entries(folder)) {
-      if (findings.hasErrors() && files.size() >= MAX_FILES) {
+      if (isFull) {
         return;
       }
       if (Files.isSymbolicLink(path) && !staysInside(path)) {
-        refuse(
-            "link-outside",
-            path,
-            "is a link that leads out of the project folder",
-            "copy the file here");
+        findings.add(
+            Finding.error(
+                "link-outside",
+                place(path),
+                "`" + name(path) + "` is a link that leads out of the project folder",
+                "copy the file here"));
       } else if (Files.isRegularFile(path)) {
         file(path);
       } else if (Files.isDirectory(path) && depth < MAX_DEPTH) {
@@ -75,26 +77,36 @@ final class FolderScan {
   private void file(Path path) throws IOException {
     long size = Files.size(path);
     if (size > MAX_FILE || total + size > MAX_ALL) {
-      refuse(
-          "file-too-large",
-          path,
-          "has " + size + " bytes; at most " + MAX_FILE + ", and " + MAX_ALL + " in all files",
-          "make it smaller, or move it out of the project folder");
+      findings.add(
+          Finding.error(
+              "file-too-large",
+              place(path),
+              "`"
+                  + name(path)
+                  + "` has "
+                  + size
+                  + " bytes; at most "
+                  + MAX_FILE
+                  + " can be read, and "
+                  + MAX_ALL
+                  + " in all files together",
+              "make it smaller, or move it out of the project folder"));
     } else if (files.size() == MAX_FILES) {
-      refuse(
-          "too-many-files",
-          path,
-          "is one file too many; at most " + MAX_FILES,
-          "move files that do not belong to the project out of its folder");
+      isFull = true;
+      findings.add(
+          Finding.error(
+              "too-many-files",
+              place(path),
+              "`" + name(path) + "` is one file too many; at most " + MAX_FILES + " are read",
+              "move files that do not belong to the project out of its folder"));
     } else {
       total += size;
       files.put(name(path), Files.readAllBytes(path));
     }
   }
 
-  private void refuse(String code, Path path, String what, String hint) {
-    String name = name(path);
-    findings.add(Finding.error(code, Span.startOf(name), "`" + name + "` " + what, hint));
+  private Span place(Path path) {
+    return Span.startOf(name(path));
   }
 
   private String name(Path path) {

@@ -83,12 +83,13 @@ final class PartsReader {
     }
     Located<String> blank = part.text("blank");
     List<Located<String>> size = part.texts("size");
-    return blank == null || size.size() != 3
+    int count = part.whole("count", 0);
+    return blank == null || size.size() != 3 || count == 0
         ? null
         : new PartDefinition(
             name,
             part.text("letter", ""),
-            part.whole("count", 1),
+            count,
             blank,
             size.get(0),
             size.get(1),

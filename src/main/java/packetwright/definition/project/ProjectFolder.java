@@ -34,7 +34,7 @@ public final class ProjectFolder {
 
   /**
    * The files of a folder, without those whose name or folder begins with a dot. Files too large or
-   * too many, and links that lead out of the folder, are findings.
+   * too many, and links that lead out of the folder, are findings; the rest is read all the same.
    *
    * @throws IOException when the folder, or a file in it, cannot be read
    */

@@ -82,7 +82,7 @@ public final class ProjectReader {
         stock.blanks(read),
         stock.materials(),
         stock.supplies(),
-        new AssemblyReader(root, read, findings).assembly(),
+        new AssemblyReader(root, findings).assembly(),
         options(),
         root.texts("objectives").stream().map(Located::value).toList(),
         rubric(),

@@ -2,6 +2,7 @@ package packetwright.definition.project;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -63,32 +64,44 @@ final class StockReader {
 
   /** Every piece of a part must come out of the part's own blank, no more and no fewer. */
   private void checkCounts(Project.BlankDefinition blank, List<PartDefinition> parts) {
+    List<String> cut = blank.cut().stream().map(Located::value).toList();
+    if (!names("parts").containsAll(cut)) {
+      return; // A misspelt part would be missed here once more.
+    }
     for (PartDefinition part : parts) {
-      String name = part.name().value();
-      long cut = blank.cut().stream().filter(c -> c.value().equals(name)).count();
-      boolean ownBlank = part.blank().value().equals(blank.name().value());
-      int wanted = ownBlank ? part.count() : 0;
-      if (cut != wanted) {
-        findings.add(
-            Finding.error(
-                "cut-count",
-                blank.name().at(),
-                "blank `"
-                    + blank.name().value()
-                    + "` cuts `"
-                    + name
-                    + "` "
-                    + times(cut)
-                    + ", but "
-                    + wanted
-                    + " of it belong to this blank",
-                "write `" + name + "` " + times(wanted) + " under `cut`"));
+      int times = Collections.frequency(cut, part.name().value());
+      boolean isOwn = part.blank().value().equals(blank.name().value());
+      if (isOwn && times != part.count()) {
+        findings.add(wrongCount(blank.name(), part, times));
+      } else if (!isOwn && times > 0 && names("blanks").contains(part.blank().value())) {
+        findings.add(otherBlank(blank.name(), part));
       }
     }
   }
 
-  private static String times(long count) {
-    return count == 1 ? "once" : count == 0 ? "not at all" : count + " times";
+  private static Finding wrongCount(Located<String> blank, PartDefinition part, int times) {
+    String name = part.name().value();
+    String found = times == 0 ? "not at all" : times == 1 ? "once" : times + " times";
+    return Finding.error(
+        "cut-count",
+        blank.at(),
+        "`" + blank.value() + "` cuts `" + name + "` " + found + "; its count is " + part.count(),
+        "write `" + name + "` under `cut` once for each piece");
+  }
+
+  private static Finding otherBlank(Located<String> blank, PartDefinition part) {
+    String name = part.name().value();
+    return Finding.error(
+        "cut-count",
+        blank.at(),
+        "`"
+            + blank.value()
+            + "` cuts `"
+            + name
+            + "`, whose blank is `"
+            + part.blank().value()
+            + "`",
+        "take `" + name + "` out of `cut`, or write `blank: " + blank.value() + "` at the part");
   }
 
   private List<String> names(String key) {

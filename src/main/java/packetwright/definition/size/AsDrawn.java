@@ -45,13 +45,17 @@ final class AsDrawn implements Values {
     return entries.keySet();
   }
 
-  /** The entries that have a value. */
-  List<Entry> drawn() {
+  /** The entries that have a value, each after those it needs. */
+  List<Entry> inOrder() {
     return drawn;
   }
 
-  Map<String, Quantity> values() {
-    return values;
+  /** What the entries with a value make, in the order of the file. */
+  List<Size> sizes(WorstCase worstCase) {
+    return entries.values().stream()
+        .filter(entry -> values.containsKey(entry.name().value()))
+        .map(entry -> size(entry, worstCase))
+        .toList();
   }
 
   /** Evaluates one; those it needs were added before, or have findings of their own. */
@@ -60,6 +64,7 @@ final class AsDrawn implements Values {
         entry.needs().stream()
             .map(Located::value)
             .anyMatch(need -> entries.containsKey(need) && !values.containsKey(need));
+    hopeless |= MissingMachines.report(entry.needs(), entries.keySet(), findings);
     Quantity value = hopeless ? null : value(entry);
     if (value != null && isSound(entry, value)) {
       String name = entry.name().value();
@@ -113,8 +118,7 @@ final class AsDrawn implements Values {
     return true;
   }
 
-  /** The size that an entry with a value makes. */
-  Size size(Entry entry, WorstCase worstCase) {
+  private Size size(Entry entry, WorstCase worstCase) {
     String name = entry.name().value();
     Quantity value = Objects.requireNonNull(values.get(name));
     Formula formula = entry.formula();

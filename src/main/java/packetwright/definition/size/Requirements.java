@@ -31,7 +31,9 @@ final class Requirements {
           formula == null
               || formula.names().stream()
                   .anyMatch(name -> entries.containsKey(name) && sizes.find(name) == null);
-      if (formula != null && !hopeless) {
+      if (formula != null
+          && !hopeless
+          && !MissingMachines.report(formula.places(), entries.keySet(), findings)) {
         check(requirement, formula);
       }
     }

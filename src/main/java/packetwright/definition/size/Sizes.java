@@ -10,6 +10,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import packetwright.definition.project.Project;
 import packetwright.definition.shop.Shop;
+import packetwright.text.formula.Derivation;
 import packetwright.text.formula.Formula;
 import packetwright.text.formula.Value;
 import packetwright.text.formula.Values;
@@ -27,11 +28,13 @@ import packetwright.text.source.Located;
  */
 public final class Sizes {
   private final Map<String, Size> sizes;
+  private final List<Entry> order;
   private final WorstCase worstCase;
   private final Unit unit;
 
-  private Sizes(Map<String, Size> sizes, WorstCase worstCase, Unit unit) {
+  private Sizes(Map<String, Size> sizes, List<Entry> order, WorstCase worstCase, Unit unit) {
     this.sizes = sizes;
+    this.order = order;
     this.worstCase = worstCase;
     this.unit = unit;
   }
@@ -45,33 +48,26 @@ public final class Sizes {
       Project project, Shop shop, Map<String, Located<Quantity>> substitution) {
     Findings findings = new Findings();
     Map<String, Entry> entries = Entries.of(project, shop, substitution, findings);
-    List<Entry> order = Order.of(entries, findings);
-    AsDrawn drawing = new AsDrawn(entries, project.rule(), findings);
-    order.forEach(drawing::add);
-    WorstCase worstCase = new WorstCase(drawing.drawn(), drawing.values());
-    Map<String, Size> sizes = new LinkedHashMap<>();
-    drawing.drawn().forEach(e -> put(sizes, drawing.size(e, worstCase)));
-    Map<String, Size> inFileOrder = new LinkedHashMap<>();
-    for (String name : entries.keySet()) {
-      Size size = sizes.get(name);
-      if (size != null) {
-        inFileOrder.put(name, size);
-      }
-    }
-    Sizes all = new Sizes(inFileOrder, worstCase, project.rule().unit());
-    new Requirements(all, project.rule(), findings).check(project.requires(), entries);
-    return findings.checked(all);
+    AsDrawn drawn = new AsDrawn(entries, project.rule(), findings);
+    Order.of(entries, findings).forEach(drawn::add);
+    WorstCase worstCase = new WorstCase(drawn.inOrder(), drawn);
+    Map<String, Size> named = byName(drawn.sizes(worstCase));
+    Sizes sizes = new Sizes(named, drawn.inOrder(), worstCase, project.rule().unit());
+    new Requirements(sizes, project.rule(), findings).check(project.requires(), entries);
+    return findings.checked(sizes);
   }
 
-  private static void put(Map<String, Size> sizes, Size size) {
-    sizes.put(size.name(), size);
+  private static Map<String, Size> byName(List<Size> sizes) {
+    Map<String, Size> named = new LinkedHashMap<>();
+    sizes.forEach(size -> named.put(size.name(), size));
+    return named;
   }
 
   /** These and more, for formulas to use: the rough sizes of blanks. */
   public Sizes with(List<Size> more) {
     Map<String, Size> all = new LinkedHashMap<>(sizes);
-    more.forEach(size -> put(all, size));
-    return new Sizes(all, worstCase, unit);
+    all.putAll(byName(more));
+    return new Sizes(all, order, worstCase, unit);
   }
 
   /** All of them, in the order of the files: givens, derived sizes, parts, the shop's. */
@@ -117,7 +113,7 @@ public final class Sizes {
   /** What a formula over these sizes comes to; its bare numbers are in the project's unit. */
   public Checked<Evaluated> evaluate(Located<String> formula) {
     Findings findings = new Findings();
-    Formula parsed = findings.take(Formula.parse(formula, unit));
+    Formula parsed = read(formula, findings);
     Quantity value = parsed == null ? null : findings.take(parsed.evaluate(values()));
     WorstCase.Range range =
         parsed == null || value == null
@@ -128,9 +124,30 @@ public final class Sizes {
     }
     Set<String> fitted = new LinkedHashSet<>();
     parsed.names().forEach(name -> fitted.addAll(get(name).fitted()));
+    Derivation derivation = parsed.derivation(values());
     return findings.checked(
-        new Evaluated(
-            value, parsed.derivation(values()), range.low(), range.high(), fitted, parsed.names()));
+        new Evaluated(value, derivation, range.low(), range.high(), fitted, parsed.names()));
+  }
+
+  /** None, and findings, when it cannot be read or needs a machine that the shop has not. */
+  private @Nullable Formula read(Located<String> text, Findings findings) {
+    Formula formula = findings.take(Formula.parse(text, unit));
+    return formula == null || MissingMachines.report(formula.places(), sizes.keySet(), findings)
+        ? null
+        : formula;
+  }
+
+  /**
+   * What a formula comes to when sizes turned out as measured on the piece: the right answers of a
+   * fitting sheet.
+   *
+   * @param measured values by the names of measured sizes
+   */
+  public Checked<Quantity> evaluate(Located<String> formula, Map<String, Quantity> measured) {
+    Findings findings = new Findings();
+    Formula parsed = read(formula, findings);
+    AsMeasured asMeasured = new AsMeasured(order, values());
+    return parsed == null ? findings.checked(null) : asMeasured.evaluate(parsed, measured);
   }
 
   /** The givens that a formula depends on, directly or through other sizes. */

@@ -34,7 +34,7 @@ final class WorstCase {
   record Range(Quantity low, Quantity high) {}
 
   private final List<Entry> order;
-  private final Map<String, Quantity> drawn;
+  private final Values asDrawn;
 
   /** For each size, the names of the tolerances that move it; empty sets are left out. */
   private final Map<String, Set<String>> variables = new LinkedHashMap<>();
@@ -43,9 +43,9 @@ final class WorstCase {
   private final Map<Set<String>, List<Map<String, Quantity>>> known = new LinkedHashMap<>();
 
   /** Takes the sizes in an order in which each stands after those it needs, and their values. */
-  WorstCase(List<Entry> order, Map<String, Quantity> drawn) {
+  WorstCase(List<Entry> order, Values asDrawn) {
     this.order = order;
-    this.drawn = drawn;
+    this.asDrawn = asDrawn;
     for (Entry entry : order) {
       Set<String> moved = new LinkedHashSet<>();
       entry.needs().forEach(need -> moved.addAll(variables(need.value())));
@@ -71,10 +71,10 @@ final class WorstCase {
   }
 
   /** The range of a formula; what does not move has its value as drawn. */
-  Checked<Range> of(Formula formula, Quantity value, Values asDrawn) {
+  Checked<Range> of(Formula formula, Quantity value, Values unmoved) {
     Set<String> moved = new LinkedHashSet<>();
     formula.names().forEach(name -> moved.addAll(variables(name)));
-    return range(moved, value, corner -> formula.evaluate(values(corner, asDrawn)));
+    return range(moved, value, corner -> formula.evaluate(values(corner, unmoved)));
   }
 
   private Set<String> variables(String name) {
@@ -163,15 +163,17 @@ final class WorstCase {
 
   private Checked<Quantity> at(Entry entry, Map<String, Quantity> corner) {
     Formula formula = entry.formula();
-    return formula == null
-        ? Checked.of(Objects.requireNonNull(drawn.get(entry.name().value())))
-        : formula.evaluate(values(corner, Values.amounts(drawn::get)));
+    Quantity fixed = entry.fixed();
+    if (fixed != null) {
+      return Checked.of(fixed);
+    }
+    return Objects.requireNonNull(formula).evaluate(values(corner, asDrawn));
   }
 
-  private static Values values(Map<String, Quantity> corner, Values asDrawn) {
+  private static Values values(Map<String, Quantity> corner, Values unmoved) {
     return name -> {
       Quantity moved = corner.get(name);
-      return moved == null ? asDrawn.of(name) : Value.of(moved);
+      return moved == null ? unmoved.of(name) : Value.of(moved);
     };
   }
 }

@@ -125,11 +125,11 @@ public final class LayoutSheet {
   private void faceMark(double x) {
     List<Outline.Segment> loop =
         List.of(
-            new Outline.Segment('M', List.of(x - 6, bottom - 20)),
+            new Outline.Segment('M', List.of(x, bottom - 2)),
             new Outline.Segment(
-                'C', List.of(x - 2, bottom - 34, x + 10, bottom - 32, x + 5, bottom - 22)),
+                'C', List.of(x + 1, bottom - 14, x + 13, bottom - 30, x + 5, bottom - 33)),
             new Outline.Segment(
-                'C', List.of(x + 2, bottom - 16, x - 2, bottom - 20, x, bottom - 2)));
+                'C', List.of(x - 4, bottom - 35, x - 3, bottom - 17, x + 10, bottom - 13)));
     marks.add(Stroke.of(Line.FINE, new Outline(loop)));
     marks.add(
         Stroke.of(

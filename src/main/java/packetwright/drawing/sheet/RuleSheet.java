@@ -19,7 +19,7 @@ public final class RuleSheet {
   /** Metal beyond the last numbered line. */
   private static final double SPARE = 14;
 
-  private static final double BODY = 44;
+  private static final double BODY = 50;
   private static final double NUMBER = 11;
   private static final double LETTER = 12;
   private static final double POINTER = 24;
@@ -132,7 +132,7 @@ public final class RuleSheet {
     marks.add(
         new Label(
             LEFT + 4,
-            bottom - 5,
+            bottom - 4,
             Inscription.LEAST_SIZE,
             Inscription.of(Face.ITALIC, graduation())));
   }

@@ -76,7 +76,7 @@ final class Composer {
     }
     if (event instanceof ScalarEvent scalar) {
       if (scalar.getTag().isPresent()) {
-        unread(event, "the tag `" + scalar.getTag().get() + "`", "delete it");
+        unread(event, "a tag", "delete the exclamation marks and the word after them");
       }
       return new Node.Scalar(scalar.getValue(), span(event), !scalar.isPlain());
     }

@@ -12,10 +12,9 @@ final class Pointer {
 
   /** The names on the way, decoded. */
   static List<String> tokens(String pointer) {
-    String path = pointer.substring(pointer.indexOf('#') + 1);
-    return path.isEmpty()
+    return pointer.isEmpty()
         ? List.of()
-        : Arrays.stream(path.substring(1).split("/", -1)).map(Pointer::decoded).toList();
+        : Arrays.stream(pointer.substring(1).split("/", -1)).map(Pointer::decoded).toList();
   }
 
   private static String decoded(String token) {

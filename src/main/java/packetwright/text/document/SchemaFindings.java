@@ -14,6 +14,8 @@ import packetwright.text.source.Span;
  * keys.
  */
 final class SchemaFindings {
+  private static final int MAX_LISTED = 8;
+
   private final Node schema;
   private final Node document;
 
@@ -68,7 +70,9 @@ final class SchemaFindings {
           "unknown-key",
           key.at(),
           "`" + name + "` stands alone after a comma, so it is read as a key",
-          "put the whole text before and after the comma in quotes");
+          name.matches("\\d.*")
+              ? "write a point, not a comma, before decimals"
+              : "put the whole text before and after the comma in quotes");
     }
     if (!keys(holderRule, "patternProperties").isEmpty()) {
       return Finding.error(
@@ -134,7 +138,12 @@ final class SchemaFindings {
   private static Finding wrongValue(Node node, Node rule) {
     List<String> allowed = texts(rule, "enum");
     String near = node instanceof Node.Scalar scalar ? NearMiss.hint(scalar.text(), allowed) : "";
-    String wanted = expected(rule, "one of " + String.join(", ", allowed));
+    String wanted =
+        expected(
+            rule,
+            allowed.size() > MAX_LISTED
+                ? "a word that is known here"
+                : "one of " + String.join(", ", allowed));
     return Finding.error(
         "wrong-value",
         node.at(),

@@ -1,6 +1,7 @@
 package packetwright.text.document;
 
 import java.util.Iterator;
+import java.util.Optional;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.api.lowlevel.Parse;
 import org.snakeyaml.engine.v2.events.Event;
@@ -64,11 +65,18 @@ public final class Yaml {
   }
 
   private static Finding syntax(MarkedYamlEngineException e, Places places) {
-    Span at = e.getProblemMark().or(e::getContextMark).map(places::at).orElseGet(places::start);
+    Span at = mark(e).map(places::at).orElseGet(places::start);
     String line = e.getProblemMark().map(Mark::getLine).map(places::line).orElse("");
     String context = e.getContext() == null ? "" : " " + e.getContext();
     return Finding.error(
         "yaml-syntax", at, "this cannot be read" + context + ": " + e.getProblem(), hint(e, line));
+  }
+
+  /** An unclosed bracket or quote is mended where it opens, not where the parser gives up. */
+  private static Optional<Mark> mark(MarkedYamlEngineException e) {
+    String context = String.valueOf(e.getContext());
+    boolean opens = context.contains("flow") || context.contains("quoted");
+    return opens ? e.getContextMark() : e.getProblemMark().or(e::getContextMark);
   }
 
   private static String hint(MarkedYamlEngineException e, String line) {

@@ -24,11 +24,16 @@ public final class Formula {
   private final Located<String> text;
   private final Unit bareUnit;
   private final Expression root;
+  private final List<Located<String>> places;
 
   private Formula(Located<String> text, Unit bareUnit, Expression root) {
     this.text = text;
     this.bareUnit = bareUnit;
     this.root = root;
+    this.places =
+        root.match(new Names()).stream()
+            .map(n -> new Located<>(n.name(), text.at().part(n.start(), n.end() - n.start())))
+            .toList();
   }
 
   /** Reads a formula; the unit, an inch or a millimetre, is that of bare numbers. */
@@ -57,9 +62,7 @@ public final class Formula {
 
   /** Each name wherever it stands, from left to right. */
   public List<Located<String>> places() {
-    return root.match(new Names()).stream()
-        .map(n -> new Located<>(n.name(), text.at().part(n.start(), n.end() - n.start())))
-        .toList();
+    return places;
   }
 
   /** The amount it comes to, unit-checked. */

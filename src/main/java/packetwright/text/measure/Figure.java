@@ -49,9 +49,10 @@ public record Figure(
     return sign + (whole.signum() == 0 ? fraction : whole + " " + fraction);
   }
 
-  /** The number with its unit: {@code 4 23/32 in}. */
+  /** The number with its unit: {@code 4 23/32 in}, {@code 22.5°}. */
   @Override
   public String toString() {
-    return unit.symbol().isEmpty() ? number() : number() + " " + unit.symbol();
+    boolean close = unit == Unit.ONE || unit == Unit.MONEY || unit == Unit.DEGREE;
+    return number() + (close || unit == Unit.PER_CENT ? "" : " ") + unit.symbol();
   }
 }

@@ -158,6 +158,9 @@ public final class QuantityReader {
       case LENGTH -> NOTATIONS;
       case MONEY -> "write it like 5.50, without a sign";
       case NUMBER -> "write it like 3, 1/2, 0.5 or 45 %";
+      case TIME -> "write it like 45 min or 1 h";
+      case TEMPERATURE -> "write it like 68 F";
+      case ANGLE -> "write it like 30 deg or 22.5 deg";
       default -> "write it like 16 " + bare.symbol() + " or 1/2 " + bare.symbol();
     };
   }
@@ -180,8 +183,9 @@ public final class QuantityReader {
                 + text.value()
                 + "` is "
                 + unit.dimension().phrase()
-                + "; here stands "
-                + bare.dimension().phrase(),
+                + ", where "
+                + bare.dimension().phrase()
+                + " must stand",
             hint(bare)));
   }
 }

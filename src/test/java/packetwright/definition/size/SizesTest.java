@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -156,6 +157,17 @@ class SizesTest {
   }
 
   @Test
+  void evaluatesAFormulaForMeasuredSizes() {
+    Quantity measured = Quantity.of(Length.ofInches(17, 64));
+    Sizes sizes = corner().good();
+    assertThat(sizes.evaluate(formula("back_end.length"), Map.of("tongue", measured)).value())
+        .isEqualTo(Quantity.of(Length.ofInches(5 * 32 - 17, 32)));
+    assertThat(sizes.evaluate(formula("rabbet_depth"), Map.of("tongue", measured)).value())
+        .isEqualTo(Quantity.of(Length.ofInches(1, 4)));
+    assertThat(sizes.length("back_end.length")).isEqualTo(Length.ofInches(9, 2));
+  }
+
+  @Test
   void takesInTheSizesOfBlanks() {
     Sizes sizes = corner().good();
     Size model = sizes.get("box_width");
@@ -207,6 +219,20 @@ class SizesTest {
     Finding finding = only(corner().size("a", "box_widht + 1").size("b", "a * 2"));
     assertThat(finding.code()).isEqualTo("unknown-name");
     assertThat(finding.hint()).isEqualTo("write `box_width`");
+  }
+
+  @Test
+  void tellsAMachineThatTheShopHasNotFromAMisspeltName() {
+    Finding finding = only(corner().size("a", "1 + planer.shortest"));
+    assertThat(finding.code()).isEqualTo("machine-missing");
+    assertThat(finding.at()).isEqualTo(new Span("project.yaml", 7, 5, 15));
+    assertThat(corner().good().evaluate(formula("jointer.widest")).findings())
+        .extracting(Finding::code)
+        .containsExactly("machine-missing");
+    assertThat(only(corner().requires("planer.widest > 1", "No")).code())
+        .isEqualTo("machine-missing");
+    assertThat(only(corner().size("a", "table_saw.kref")).hint())
+        .isEqualTo("write `table_saw.kerf`");
   }
 
   @Test
@@ -306,8 +332,9 @@ class SizesTest {
     assertThat(sizes.length("table_saw.kerf")).isEqualTo(Length.ofInches(1, 8));
   }
 
+  /** Half a second of work; the rest of the time is for a busy machine. */
   @Test
-  @Timeout(3)
+  @Timeout(10)
   void aChainOfTenThousandSizesEndsSoon() {
     TestProject project = TestProject.inInches().given("s0", "1", null, null, "1/64");
     for (int i = 10_000; i > 0; i--) {

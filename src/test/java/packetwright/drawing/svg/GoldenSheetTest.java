@@ -13,11 +13,15 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import packetwright.drawing.sheet.LayoutSheet;
 import packetwright.drawing.sheet.PartSheet;
+import packetwright.drawing.sheet.PictorialSheet;
+import packetwright.drawing.sheet.PictorialSheet.Frame;
 import packetwright.drawing.sheet.RuleSheet;
 import packetwright.drawing.sheet.RuleSheet.Pointer;
+import packetwright.drawing.sheet.SampleBox;
 import packetwright.drawing.sheet.SampleLayouts;
 import packetwright.drawing.sheet.SampleParts;
 import packetwright.drawing.sheet.Sheet;
+import packetwright.drawing.view.Isometric.Eye;
 import packetwright.text.measure.Length;
 import packetwright.text.measure.Rational;
 import packetwright.text.measure.Rule;
@@ -68,6 +72,20 @@ class GoldenSheetTest {
             List.of(
                 new Pointer("A", Length.ofInches(37, 16)), new Pointer("B", Length.ofInches(4))),
             WORDS));
+    sheets.add(
+        PictorialSheet.draw(
+            "cover",
+            SampleBox.placed(Length.ofInches(-9, 2)),
+            Eye.LOW_X_LOW_Y,
+            new Frame(400, 320, false),
+            "The box with its lid half out"));
+    sheets.add(
+        PictorialSheet.draw(
+            "exploded",
+            SampleBox.exploded(),
+            Eye.LOW_X_LOW_Y,
+            new Frame(500, 420, true),
+            "The box taken apart"));
     return sheets;
   }
 
