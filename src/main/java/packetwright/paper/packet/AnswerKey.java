@@ -16,7 +16,7 @@ import packetwright.text.words.Phrase;
  * @param checks set-ups to look at before power goes on
  * @param form which form of the quiz the answers belong to
  * @param answers of the quiz
- * @param safety each hazard statement that fired
+ * @param safety each rule that fired, most severe first
  */
 public record AnswerKey(
     Heading heading,
@@ -189,14 +189,32 @@ public record AnswerKey(
   public record Mistake(Phrase answer, Phrase shows) {}
 
   /**
-   * A hazard statement that fired.
+   * A rule that fired.
    *
-   * @param panel as printed for the student
+   * @param severity {@code danger}, {@code warning}, {@code caution} or {@code notice}
+   * @param signal the signal word as printed
+   * @param statement as printed for the student
+   * @param source where the rule comes from
+   * @param fired at which steps
+   */
+  public record Safety(
+      String severity,
+      Phrase signal,
+      PacketStep.Statement statement,
+      Phrase source,
+      List<Fired> fired) {
+    /** Keeps its own copy. */
+    public Safety {
+      fired = List.copyOf(fired);
+    }
+  }
+
+  /**
+   * Where a rule fired.
+   *
    * @param number of the step
    * @param title of the step
    * @param why the sizes that made it fire
-   * @param source where the rule comes from
    */
-  public record Safety(
-      PacketStep.Panel panel, int number, String title, Phrase why, Phrase source) {}
+  public record Fired(int number, String title, Phrase why) {}
 }

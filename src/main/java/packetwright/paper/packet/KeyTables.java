@@ -1,6 +1,7 @@
 package packetwright.paper.packet;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +13,7 @@ import packetwright.definition.size.Size;
 import packetwright.paper.packet.AnswerKey.Answer;
 import packetwright.paper.packet.AnswerKey.BlankSum;
 import packetwright.paper.packet.AnswerKey.Check;
+import packetwright.paper.packet.AnswerKey.Fired;
 import packetwright.paper.packet.AnswerKey.Item;
 import packetwright.paper.packet.AnswerKey.Mistake;
 import packetwright.paper.packet.AnswerKey.Safety;
@@ -89,7 +91,8 @@ final class KeyTables {
 
   private SizeRow size(Size size) {
     boolean varies = !size.low().equals(size.high());
-    boolean given = size.kind() == Size.Kind.GIVEN;
+    // A plain number needs no working.
+    boolean given = size.from().isEmpty();
     return new SizeRow(
         size.name(),
         Naming.typeset(size.about()),
@@ -223,22 +226,31 @@ final class KeyTables {
   }
 
   List<Safety> safety() {
-    List<Safety> rows = new ArrayList<>();
-    for (Caution caution : lesson.cautions()) {
-      String title =
-          lesson.procedure().steps().stream()
-              .filter(s -> s.number() == caution.step())
-              .map(Step::title)
-              .findFirst()
-              .orElse("");
-      rows.add(
-          new Safety(
-              pages.panel(caution),
-              caution.step(),
-              title,
-              Naming.typeset(caution.why()),
-              Naming.typeset(caution.source())));
-    }
-    return rows;
+    Map<String, List<Caution>> byRule = new LinkedHashMap<>();
+    lesson.cautions().stream()
+        .sorted(Comparator.comparing(Caution::signal))
+        .forEach(c -> byRule.computeIfAbsent(c.rule(), r -> new ArrayList<>()).add(c));
+    return byRule.values().stream().map(this::safety).toList();
+  }
+
+  private Safety safety(List<Caution> fired) {
+    Caution first = fired.get(0);
+    String severity = StepPages.severity(first.signal());
+    return new Safety(
+        severity,
+        words.say("packet.signal." + severity),
+        StepPages.statement(first),
+        Naming.typeset(first.source()),
+        fired.stream()
+            .map(c -> new Fired(c.step(), title(c.step()), Naming.typeset(c.why())))
+            .toList());
+  }
+
+  private String title(int step) {
+    return lesson.procedure().steps().stream()
+        .filter(s -> s.number() == step)
+        .map(Step::title)
+        .findFirst()
+        .orElse("");
   }
 }

@@ -70,25 +70,28 @@ public record PacketStep(
   public record Setting(Phrase name, Phrase value, Phrase datum, Phrase note) {}
 
   /**
-   * A hazard statement.
+   * Hazard statements of one severity.
    *
    * @param severity {@code danger}, {@code warning}, {@code caution} or {@code notice}
    * @param signal the signal word as printed
    * @param symbol the safety alert symbol; none for a notice
+   * @param statements one or more
+   */
+  public record Panel(
+      String severity, Phrase signal, List<Sheet> symbol, List<Statement> statements) {
+    /** Keeps its own copies. */
+    public Panel {
+      symbol = List.copyOf(symbol);
+      statements = List.copyOf(statements);
+    }
+  }
+
+  /**
+   * A hazard statement.
+   *
    * @param hazard what can hurt
    * @param consequence what it does
    * @param avoid how not to be hurt
    */
-  public record Panel(
-      String severity,
-      Phrase signal,
-      List<Sheet> symbol,
-      Phrase hazard,
-      Phrase consequence,
-      Phrase avoid) {
-    /** Keeps its own copy. */
-    public Panel {
-      symbol = List.copyOf(symbol);
-    }
-  }
+  public record Statement(Phrase hazard, Phrase consequence, Phrase avoid) {}
 }

@@ -14,7 +14,6 @@ import packetwright.drawing.sheet.PartSheet;
 import packetwright.drawing.sheet.Sheet;
 import packetwright.paper.packet.StudentPacket.BlankRow;
 import packetwright.paper.packet.StudentPacket.Cover;
-import packetwright.paper.packet.StudentPacket.PartDrawing;
 import packetwright.paper.packet.StudentPacket.PartRow;
 import packetwright.paper.packet.StudentPacket.Question;
 import packetwright.paper.packet.StudentPacket.QuizPage;
@@ -70,10 +69,12 @@ public final class Packets {
     return new StudentPacket(
         heading(),
         cover(text),
-        drawings(),
+        new Pictures(lesson, words).apart(),
+        lesson.parts().stream().map(p -> PartSheet.draw(p, material(p), rule, words)).toList(),
         lesson.parts().stream().map(this::row).toList(),
         lesson.blanks().stream().map(this::row).toList(),
         steps,
+        new Fitting(lesson, naming).sheet(),
         quizPage(),
         lesson.project().rubric().stream().map(this::rubric).toList());
   }
@@ -145,20 +146,6 @@ public final class Packets {
     }
     List<Phrase> grits = supply.grits().stream().map(g -> Phrase.of(g.toString())).toList();
     return words.say("packet.grits", name, words.list(grits));
-  }
-
-  private List<PartDrawing> drawings() {
-    List<PartDrawing> drawings = new ArrayList<>();
-    for (Sheet apart : new Pictures(lesson, words).apart()) {
-      drawings.add(new PartDrawing(words.say("packet.apart"), apart));
-    }
-    for (Part part : lesson.parts()) {
-      drawings.add(
-          new PartDrawing(
-              words.say("packet.part.title", part.letter(), Naming.title(part.name())),
-              PartSheet.draw(part, material(part), rule, words)));
-    }
-    return drawings;
   }
 
   private Phrase material(Part part) {

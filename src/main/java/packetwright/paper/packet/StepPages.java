@@ -52,7 +52,7 @@ final class StepPages {
         isPrepared(step),
         text.fill(step.prose(), step),
         settings(runs),
-        lesson.cautions().stream().filter(c -> c.step() == step.number()).map(this::panel).toList(),
+        panels(step.number()),
         check(runs),
         drawings(runs));
   }
@@ -122,12 +122,33 @@ final class StepPages {
     return setting.fitted() ? words.say("packet.setting.fitted") : Naming.nothing();
   }
 
-  PacketStep.Panel panel(Caution caution) {
-    String severity = caution.signal().name().toLowerCase(Locale.ROOT);
-    return new PacketStep.Panel(
-        severity,
-        words.say("packet.signal." + severity),
-        caution.signal() == Caution.Signal.NOTICE ? List.of() : List.of(alert),
+  /** The step's cautions under one signal word each, most severe first. */
+  private List<PacketStep.Panel> panels(int step) {
+    List<PacketStep.Panel> panels = new ArrayList<>();
+    for (Caution.Signal signal : Caution.Signal.values()) {
+      List<PacketStep.Statement> statements =
+          lesson.cautions().stream()
+              .filter(c -> c.step() == step && c.signal() == signal)
+              .map(StepPages::statement)
+              .toList();
+      if (!statements.isEmpty()) {
+        panels.add(
+            new PacketStep.Panel(
+                severity(signal),
+                words.say("packet.signal." + severity(signal)),
+                signal == Caution.Signal.NOTICE ? List.of() : List.of(alert),
+                statements));
+      }
+    }
+    return panels;
+  }
+
+  static String severity(Caution.Signal signal) {
+    return signal.name().toLowerCase(Locale.ROOT);
+  }
+
+  static PacketStep.Statement statement(Caution caution) {
+    return new PacketStep.Statement(
         Naming.typeset(caution.hazard()),
         Naming.typeset(caution.consequence()),
         Naming.typeset(caution.avoid()));

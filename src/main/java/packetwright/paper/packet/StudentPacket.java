@@ -9,24 +9,29 @@ import packetwright.text.words.Phrase;
  *
  * @param heading of every page
  * @param cover first page
+ * @param apart the parts taken apart; none or one
  * @param drawings of the parts, a sheet each
  * @param parts table of finished parts
  * @param blanks table of rough pieces
  * @param steps numbered as in the key
+ * @param fitting where measurements are written down
  * @param quiz last pages
  * @param rubric rows that the student assesses, each with its limit
  */
 public record StudentPacket(
     Heading heading,
     Cover cover,
-    List<PartDrawing> drawings,
+    List<Sheet> apart,
+    List<Sheet> drawings,
     List<PartRow> parts,
     List<BlankRow> blanks,
     List<PacketStep> steps,
+    FittingSheet fitting,
     QuizPage quiz,
     List<Phrase> rubric) {
   /** Keeps its own copies. */
   public StudentPacket {
+    apart = List.copyOf(apart);
     drawings = List.copyOf(drawings);
     parts = List.copyOf(parts);
     blanks = List.copyOf(blanks);
@@ -71,14 +76,6 @@ public record StudentPacket(
   }
 
   /**
-   * A part's drawing.
-   *
-   * @param title letter and name
-   * @param sheet the drawing
-   */
-  public record PartDrawing(Phrase title, Sheet sheet) {}
-
-  /**
    * A line of the parts table; sizes are finished sizes.
    *
    * @param letter on drawings
@@ -112,6 +109,41 @@ public record StudentPacket(
    */
   public record BlankRow(
       Phrase name, Phrase pieces, Phrase material, Phrase length, Phrase width, Phrase thickness) {}
+
+  /**
+   * Where a student writes what was measured.
+   *
+   * @param measured sizes to measure
+   * @param fitted sizes to cut to what was measured
+   */
+  public record FittingSheet(List<Measured> measured, List<Fitted> fitted) {
+    /** Keeps its own copies. */
+    public FittingSheet {
+      measured = List.copyOf(measured);
+      fitted = List.copyOf(fitted);
+    }
+  }
+
+  /**
+   * A size to measure.
+   *
+   * @param name as printed
+   * @param drawn its drawn value
+   */
+  public record Measured(Phrase name, Phrase drawn) {}
+
+  /**
+   * A size to cut to what was measured.
+   *
+   * @param part letter and name
+   * @param what length or width
+   * @param drawn value
+   * @param low worst case
+   * @param high worst case
+   * @param reckoning the formula in words
+   */
+  public record Fitted(
+      Phrase part, Phrase what, Phrase drawn, Phrase low, Phrase high, Phrase reckoning) {}
 
   /**
    * The measuring quiz.
