@@ -1,6 +1,8 @@
 package packetwright.paper.html;
 
 import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import packetwright.drawing.sheet.Sheet;
 import packetwright.text.measure.Figure;
@@ -24,28 +26,61 @@ final class Markup {
       return escape(text.text());
     }
     StringBuilder out = new StringBuilder();
-    for (Phrase.Piece piece : phrase.pieces()) {
-      out.append(
-          piece.match(
-              new Phrase.Cases<String>() {
-                @Override
-                public String text(Phrase.Text text) {
-                  return span(escape(text.text()));
-                }
-
-                @Override
-                public String measure(Phrase.Measure measure) {
-                  return figure(measure.figure());
-                }
-
-                @Override
-                public String emphasis(Phrase.Emphasis emphasis) {
-                  String tag = emphasis.strong() ? "strong" : "em";
-                  return "<" + tag + ">" + phrase(emphasis.phrase()) + "</" + tag + ">";
-                }
-              }));
+    List<Phrase.Piece> pieces = phrase.pieces();
+    for (int i = 0; i < pieces.size(); i++) {
+      String punctuation = i + 1 < pieces.size() ? opening(pieces.get(i + 1)) : "";
+      if (pieces.get(i) instanceof Phrase.Measure measure && !punctuation.isEmpty()) {
+        out.append("<span class=\"keep\">")
+            .append(figure(measure.figure()))
+            .append(span(escape(punctuation)))
+            .append("</span>");
+        pieces = rest(pieces, i + 1, punctuation.length());
+      } else {
+        out.append(piece(pieces.get(i)));
+      }
     }
     return out.toString();
+  }
+
+  /** Punctuation that a piece begins with: it must not begin a line. */
+  private static String opening(Phrase.Piece piece) {
+    int end = 0;
+    if (piece instanceof Phrase.Text text) {
+      while (end < text.text().length() && ".,;:!?)".indexOf(text.text().charAt(end)) >= 0) {
+        end++;
+      }
+      return text.text().substring(0, end);
+    }
+    return "";
+  }
+
+  private static List<Phrase.Piece> rest(List<Phrase.Piece> pieces, int at, int without) {
+    List<Phrase.Piece> rest = new ArrayList<>(pieces);
+    if (pieces.get(at) instanceof Phrase.Text text) {
+      rest.set(at, new Phrase.Text(text.text().substring(without)));
+    }
+    return rest;
+  }
+
+  private String piece(Phrase.Piece piece) {
+    return piece.match(
+        new Phrase.Cases<String>() {
+          @Override
+          public String text(Phrase.Text text) {
+            return text.text().isEmpty() ? "" : span(escape(text.text()));
+          }
+
+          @Override
+          public String measure(Phrase.Measure measure) {
+            return figure(measure.figure());
+          }
+
+          @Override
+          public String emphasis(Phrase.Emphasis emphasis) {
+            String tag = emphasis.strong() ? "strong" : "em";
+            return "<" + tag + ">" + phrase(emphasis.phrase()) + "</" + tag + ">";
+          }
+        });
   }
 
   /** A figure with small raised and lowered digits, and how it is read aloud. */

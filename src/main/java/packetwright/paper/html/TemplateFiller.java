@@ -5,6 +5,7 @@ import freemarker.cache.MultiTemplateLoader;
 import freemarker.cache.StringTemplateLoader;
 import freemarker.cache.TemplateLoader;
 import freemarker.core.HTMLOutputFormat;
+import freemarker.core.ParseException;
 import freemarker.core.TemplateClassResolver;
 import freemarker.template.Configuration;
 import freemarker.template.SimpleHash;
@@ -13,11 +14,17 @@ import freemarker.template.TemplateException;
 import freemarker.template.TemplateExceptionHandler;
 import java.io.IOException;
 import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TimeZone;
+import org.jspecify.annotations.Nullable;
 import packetwright.paper.packet.AnswerKey;
 import packetwright.paper.packet.StudentPacket;
+import packetwright.text.source.Checked;
+import packetwright.text.source.Finding;
+import packetwright.text.source.Span;
 import packetwright.text.words.Words;
 
 /**
@@ -25,8 +32,12 @@ import packetwright.text.words.Words;
  * overridden file by file. Templates see plain data and can neither call code nor read a file.
  */
 public final class TemplateFiller {
+  /** Where templates stand, on the class path and in a project. */
+  public static final String FOLDER = "packet-templates/";
+
   private final Configuration configuration;
   private final Words words;
+  private final Set<String> own;
 
   /**
    * @param words language of what the templates themselves say
@@ -34,20 +45,21 @@ public final class TemplateFiller {
    */
   public TemplateFiller(Words words, Map<String, String> overrides) {
     this.words = words;
+    this.own = Set.copyOf(overrides.keySet());
     this.configuration = configuration(overrides);
   }
 
-  /** The student packet. */
-  public Html student(StudentPacket packet, Paper paper) {
+  /** The student packet, or what is wrong with a template of the project's own. */
+  public Checked<Html> student(StudentPacket packet, Paper paper) {
     return fill("student-packet.ftlh", packet, paper);
   }
 
-  /** The answer key. */
-  public Html key(AnswerKey key, Paper paper) {
+  /** The answer key, or what is wrong with a template of the project's own. */
+  public Checked<Html> key(AnswerKey key, Paper paper) {
     return fill("answer-key.ftlh", key, paper);
   }
 
-  private Html fill(String template, Record document, Paper paper) {
+  private Checked<Html> fill(String template, Record document, Paper paper) {
     Models models = new Models(words);
     SimpleHash root = new SimpleHash(models);
     root.put("document", document);
@@ -57,10 +69,36 @@ public final class TemplateFiller {
     StringWriter out = new StringWriter();
     try {
       configuration.getTemplate(template).process(root, out, models);
-    } catch (TemplateException | IOException e) {
-      throw new IllegalStateException("template " + template + ": " + e.getMessage(), e);
+    } catch (ParseException e) {
+      return wrong(e, e.getTemplateName(), e.getLineNumber(), e.getColumnNumber());
+    } catch (TemplateException e) {
+      return wrong(e, e.getTemplateSourceName(), e.getLineNumber(), e.getColumnNumber());
+    } catch (IOException e) {
+      throw new UncheckedIOException("template " + template, e);
     }
-    return new Html(out.toString(), models.sheets());
+    return Checked.of(new Html(out.toString(), models.sheets()));
+  }
+
+  /** A finding about a template of the project's own; a mistake in one of ours is a bug. */
+  private Checked<Html> wrong(
+      Exception error,
+      @Nullable String template,
+      @Nullable Integer line,
+      @Nullable Integer column) {
+    if (template == null || !own.contains(template)) {
+      throw new IllegalStateException("template " + template + ": " + error.getMessage(), error);
+    }
+    String message = String.valueOf(error.getMessage());
+    return Checked.failed(
+        Finding.error(
+            "template-error",
+            new Span(
+                FOLDER + template,
+                line == null ? 1 : Math.max(1, line),
+                column == null ? 1 : Math.max(1, column),
+                1),
+            "the template cannot be filled: " + message.lines().findFirst().orElse(""),
+            "compare it with the one of the same name that comes with Packetwright"));
   }
 
   private static Configuration configuration(Map<String, String> overrides) {
@@ -70,7 +108,7 @@ public final class TemplateFiller {
     configuration.setTemplateLoader(
         new MultiTemplateLoader(
             new TemplateLoader[] {
-              own, new ClassTemplateLoader(TemplateFiller.class, "/packet-templates")
+              own, new ClassTemplateLoader(TemplateFiller.class, "/" + FOLDER)
             }));
     configuration.setLocalizedLookup(false);
     configuration.setTemplateUpdateDelayMilliseconds(Long.MAX_VALUE);

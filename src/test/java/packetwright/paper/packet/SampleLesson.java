@@ -51,18 +51,25 @@ public final class SampleLesson {
 
   /** The same with other givens. */
   public static Lesson lesson(Map<String, Located<Quantity>> substitution) {
-    ProjectFolder folder = ProjectFolder.sample("sliding-lid-box");
+    return lesson(laidOut(ProjectFolder.sample("sliding-lid-box")), substitution);
+  }
+
+  /** The same from another procedure. */
+  public static Lesson mended(ProjectFolder folder) {
+    return lesson(laidOut(folder), Map.of());
+  }
+
+  private static ProjectFolder laidOut(ProjectFolder folder) {
     String procedure = good(folder.text("procedure.md"));
     String laidOut =
         procedure.contains("lay_out: panel")
             ? procedure
             : procedure.replace(
                 "- crosscut: bottom", "- lay_out: panel\n  from: left\n- crosscut: bottom");
-    return lesson(folder.with("procedure.md", laidOut), substitution);
+    return folder.with("procedure.md", laidOut);
   }
 
-  /** The same from another folder. */
-  public static Lesson lesson(ProjectFolder folder, Map<String, Located<Quantity>> substitution) {
+  private static Lesson lesson(ProjectFolder folder, Map<String, Located<Quantity>> substitution) {
     Project project = good(ProjectReader.read(folder));
     Shop shop = good(ShopReader.read("shop.yaml", good(folder.text("shop.yaml"))));
     Sizes drawn = good(Sizes.of(project, shop, substitution));

@@ -12,6 +12,7 @@ import java.util.TreeMap;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -30,8 +31,8 @@ class PacketPdfTest {
     TemplateFiller filler = new TemplateFiller(SampleLesson.WORDS, Map.of());
     PdfWriter writer = new PdfWriter();
     Map<String, byte[]> pdfs = new TreeMap<>();
-    Html student = filler.student(documents.student(), paper);
-    Html key = filler.key(documents.key(), paper);
+    Html student = filler.student(documents.student(), paper).value();
+    Html key = filler.key(documents.key(), paper).value();
     pdfs.put("student-packet", writer.write(student.text(), student.sheets(), INFO));
     pdfs.put("answer-key", writer.write(key.text(), key.sheets(), INFO));
     return pdfs;
@@ -63,6 +64,40 @@ class PacketPdfTest {
         .contains("2 15\u204416 in", "4 29\u204464 in", "end_length");
   }
 
+  @Test
+  void sameLessonGivesSameBytes() {
+    Map<String, byte[]> first = pdfs(Paper.LETTER);
+    Map<String, byte[]> second = pdfs(Paper.LETTER);
+    assertThat(second.keySet()).isEqualTo(first.keySet());
+    first.forEach((name, pdf) -> assertThat(second.get(name)).as("%s", name).isEqualTo(pdf));
+  }
+
+  @ParameterizedTest
+  @EnumSource(Paper.class)
+  void noTextRunsOutOfTheMargins(Paper paper) throws IOException {
+    for (byte[] pdf : pdfs(paper).values()) {
+      try (PDDocument document = Loader.loadPDF(pdf)) {
+        new Margins(document.getPage(0).getMediaBox().getWidth()).getText(document);
+      }
+    }
+  }
+
+  /** Refuses a letter beyond the left or right edge of the text. */
+  private static final class Margins extends PDFTextStripper {
+    private final float right;
+
+    Margins(float width) {
+      this.right = width - 40;
+    }
+
+    @Override
+    protected void processTextPosition(TextPosition letter) {
+      assertThat(letter.getX())
+          .as("%s on page %d", letter, getCurrentPageNo())
+          .isBetween(40f, right);
+    }
+  }
+
   /** Writes both documents into a folder, to look at. */
   public static void main(String[] arguments) {
     long start = System.nanoTime();
@@ -70,8 +105,8 @@ class PacketPdfTest {
       Packets.Documents documents = SampleLesson.documents();
       long worked = System.nanoTime();
       TemplateFiller filler = new TemplateFiller(SampleLesson.WORDS, Map.of());
-      Html student = filler.student(documents.student(), Paper.valueOf(arguments[1]));
-      Html key = filler.key(documents.key(), Paper.valueOf(arguments[1]));
+      Html student = filler.student(documents.student(), Paper.valueOf(arguments[1])).value();
+      Html key = filler.key(documents.key(), Paper.valueOf(arguments[1])).value();
       long filled = System.nanoTime();
       PdfWriter writer = new PdfWriter();
       long fonts = System.nanoTime();

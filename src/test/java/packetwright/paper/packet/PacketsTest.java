@@ -1,0 +1,148 @@
+package packetwright.paper.packet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import packetwright.definition.project.ProjectFolder;
+import packetwright.paper.packet.AnswerKey.SizeRow;
+import packetwright.plan.lesson.Lesson;
+import packetwright.text.measure.Length;
+import packetwright.text.measure.Quantity;
+import packetwright.text.source.Checked;
+import packetwright.text.source.Finding;
+import packetwright.text.source.Located;
+import packetwright.text.source.Span;
+import packetwright.text.words.Phrase;
+
+class PacketsTest {
+  private static final Packets.Documents DOCUMENTS = SampleLesson.documents();
+
+  private static String plain(Phrase phrase) {
+    return SampleLesson.WORDS.plain(phrase);
+  }
+
+  private static PacketStep step(Packets.Documents documents, String title) {
+    return documents.student().steps().stream()
+        .filter(s -> s.title().equals(title))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static String prose(PacketStep step) {
+    return step.prose().stream().map(p -> plain(p.text())).collect(Collectors.joining(" "));
+  }
+
+  private static Packets.Documents with(String given, Length value) {
+    Lesson lesson =
+        SampleLesson.lesson(
+            Map.of(given, new Located<>(Quantity.of(value), new Span("command line", 1, 1, 1))));
+    return Packets.of(lesson, SampleLesson.quiz(lesson), SampleLesson.WORDS).value();
+  }
+
+  @Test
+  void fillsSizesIntoTheProse() {
+    assertThat(prose(step(DOCUMENTS, "Rip the wall blank to width")))
+        .startsWith("Set the fence to 3 1/2 in. Lock it.");
+  }
+
+  @Test
+  void fillsStepNumbersIntoTheProse() {
+    int back = step(DOCUMENTS, "Cut the back end").number();
+    assertThat(prose(step(DOCUMENTS, "Lay out the wall blank"))).contains("in step " + back + ".");
+  }
+
+  @Test
+  void aSubstitutionChangesProseTableSettingAndKey() {
+    Packets.Documents wide = with("board_width", Length.ofInches(11, 2));
+    PacketStep rip = step(wide, "Rip the wall blank to width");
+    assertThat(prose(rip)).startsWith("Set the fence to 5 1/2 in.");
+    assertThat(plain(rip.settings().get(0).lines().get(0).value())).isEqualTo("5 1/2 in");
+    assertThat(plain(wide.student().parts().get(0).width())).isEqualTo("5 1/2 in");
+    assertThat(wide.key().substituted()).hasSize(1);
+    assertThat(plain(wide.key().substituted().get(0).own())).isEqualTo("3 1/2 in");
+    assertThat(plain(wide.key().substituted().get(0).now())).isEqualTo("5 1/2 in");
+    assertThat(DOCUMENTS.key().substituted()).isEmpty();
+  }
+
+  @Test
+  void oneSetUpOfTwoCutsIsPrintedOnce() {
+    assertThat(step(DOCUMENTS, "Cut the grooves").settings()).hasSize(1);
+    assertThat(step(DOCUMENTS, "Cut the bottom and the lid").settings()).hasSize(3);
+  }
+
+  @Test
+  void asksForTheInstructorsLookWhereTheShopDemandsIt() {
+    assertThat(plain(step(DOCUMENTS, "Cut the grooves").check())).contains("dado set");
+    assertThat(step(DOCUMENTS, "Square one end").check().pieces()).isEmpty();
+    assertThat(step(DOCUMENTS, "Plane the wall blanks").check().pieces()).isEmpty();
+  }
+
+  @Test
+  void theInstructorsStepsKeepTheirNumbers() {
+    assertThat(DOCUMENTS.key().preparation()).extracting(PacketStep::number).containsExactly(1, 2);
+    assertThat(DOCUMENTS.student().steps())
+        .filteredOn(PacketStep::prepared)
+        .extracting(PacketStep::number)
+        .containsExactly(1, 2);
+  }
+
+  @Test
+  void everyCautionIsPrintedAtItsStepAndOnTheSafetyPage() {
+    Lesson lesson = SampleLesson.lesson();
+    long printed =
+        DOCUMENTS.student().steps().stream()
+            .flatMap(s -> s.cautions().stream())
+            .mapToLong(p -> p.statements().size())
+            .sum();
+    long fired = DOCUMENTS.key().safety().stream().mapToLong(s -> s.fired().size()).sum();
+    assertThat(printed).isEqualTo(lesson.cautions().size()).isPositive();
+    assertThat(fired).isEqualTo(printed);
+  }
+
+  @Test
+  void theFittingSheetNamesEveryPartCutToFit() {
+    StudentPacket.FittingSheet sheet = DOCUMENTS.student().fitting();
+    assertThat(sheet.measured()).extracting(m -> plain(m.name())).containsExactly("Tongue");
+    assertThat(sheet.fitted())
+        .extracting(f -> plain(f.part()).substring(0, 1) + " " + plain(f.what()))
+        .containsExactly("B length", "C length", "D width", "E width");
+    assertThat(plain(sheet.fitted().get(0).low())).isEqualTo("4 29/64 in");
+    assertThat(plain(sheet.fitted().get(0).high())).isEqualTo("4 35/64 in");
+    assertThat(plain(sheet.fitted().get(0).reckoning()))
+        .isEqualTo("box width \u2212 2 \u00d7 tongue");
+  }
+
+  @Test
+  void theKeyShowsTheWorkingOfASize() {
+    List<SizeRow> rows = DOCUMENTS.key().sizes().stream().flatMap(g -> g.rows().stream()).toList();
+    SizeRow end =
+        rows.stream().filter(r -> r.name().equals("end_length")).findFirst().orElseThrow();
+    assertThat(end.formula()).isEqualTo("box_width - 2 * tongue");
+    assertThat(plain(end.value())).isEqualTo("4 1/2 in");
+    assertThat(end.fitted()).isTrue();
+  }
+
+  @Test
+  void anUnknownPlaceIsAFindingWithANearMiss() {
+    ProjectFolder sample = ProjectFolder.sample("sliding-lid-box");
+    String procedure = sample.text("procedure.md").value();
+    String wrong =
+        procedure
+            .replace("Set the fence to {board_width}.", "Set the fence to {bord_width}.")
+            .replace("Lock it.", "Lock it at {setting: fense}.");
+    Lesson lesson = SampleLesson.mended(sample.with("procedure.md", wrong));
+    Checked<Packets.Documents> documents =
+        Packets.of(lesson, SampleLesson.quiz(lesson), SampleLesson.WORDS);
+    assertThat(documents.hasValue()).isFalse();
+    assertThat(documents.findings())
+        .extracting(Finding::code)
+        .containsExactly("unknown-place", "unknown-place");
+    assertThat(documents.findings())
+        .extracting(Finding::hint)
+        .containsExactly("write `board_width`", "write `fence`");
+    assertThat(documents.findings().get(0).step()).contains("Rip the wall blank to width");
+  }
+}
