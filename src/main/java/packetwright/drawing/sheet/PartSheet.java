@@ -162,8 +162,8 @@ public final class PartSheet {
     place(Projection.TOP, left, MARGIN + aboveReach());
     place(Projection.END, left + width(Projection.FRONT) + gapAcross(), frontTop);
     double width = Math.max(WIDTH, contentWidth() + 2 * MARGIN);
-    nameSides(left, frontTop);
     noteHoles(left, frontTop, width, height);
+    nameSides(left, frontTop);
     marks.addAll(new TitleStrip(part, rule, words).marks(width, height, material, scale));
     String name = "part-" + part.name().replace('_', '-');
     return new Sheet(name, width, height, PartWords.describe(part, rule, words), marks);
