@@ -54,6 +54,11 @@ final class DimensionBand {
     return offset(last) + across(last) / 2 + CLEAR;
   }
 
+  /** How near to the outline its numbers come; without any, as far as can be. */
+  double nearest() {
+    return placed.isEmpty() ? Double.MAX_VALUE : offset(0) - across(0) / 2 - CLEAR;
+  }
+
   /** The least place along the side that anything takes. */
   double least() {
     return placed.stream().mapToDouble(s -> s.begin - CLEAR).min().orElse(Double.MAX_VALUE);
@@ -70,8 +75,9 @@ final class DimensionBand {
    * @param origin of the places along the side, on the sheet
    * @param outline where the view's side lies on the sheet
    * @param outward 1 where the band lies below or right of the view, -1 above or left
+   * @param push how much further out than usual the band lies
    */
-  List<Mark> marks(double origin, double outline, int outward) {
+  List<Mark> marks(double origin, double outline, int outward, double push) {
     List<Mark> marks = new ArrayList<>();
     for (Spot spot : placed) {
       Wish wish = spot.wish;
@@ -80,7 +86,7 @@ final class DimensionBand {
               isLevel,
               origin + wish.from,
               origin + wish.to,
-              outline + outward * offset(spot.row),
+              outline + outward * (offset(spot.row) + push),
               outline - outward * wish.insetFrom,
               outline - outward * wish.insetTo,
               spot.arrows,

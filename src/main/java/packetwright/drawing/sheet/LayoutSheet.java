@@ -55,7 +55,7 @@ public final class LayoutSheet {
     layout.sections().forEach(this::drawSection);
     marks.add(Stroke.of(Line.VISIBLE, Outline.rectangle(x(Length.ZERO), top, right(), bottom)));
     drawReferences();
-    double key = bottom + RunningDimensions.add(marks, running(), bottom) * ROW + 22;
+    double key = bottom + RunningDimensions.add(marks, running(), bottom, WIDTH) * ROW + 22;
     drawKey(key);
     return new Sheet(
         "layout-" + layout.blank().replace('_', '-'), WIDTH, key + 12, describe(), marks);

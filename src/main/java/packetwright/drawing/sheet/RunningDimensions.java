@@ -20,13 +20,17 @@ final class RunningDimensions {
 
   private RunningDimensions() {}
 
-  /** Adds the numbers below an edge; answers how many rows they take. */
-  static int add(List<Mark> marks, List<Entry> entries, double edge) {
+  /**
+   * Adds the numbers below an edge; answers how many rows they take. None goes past {@code
+   * rightmost}.
+   */
+  static int add(List<Mark> marks, List<Entry> entries, double edge, double rightmost) {
     RunningDimensions dimensions = new RunningDimensions();
     boolean isPlaced =
-        entries.stream()
-            .sorted(Comparator.comparing(Entry::isRight))
-            .allMatch(entry -> dimensions.place(entry, FEW_ROWS));
+        entries.stream().filter(Entry::isRight).allMatch(e -> e.x + e.room() < rightmost)
+            && entries.stream()
+                .sorted(Comparator.comparing(Entry::isRight))
+                .allMatch(entry -> dimensions.place(entry, FEW_ROWS));
     if (!isPlaced) {
       dimensions.placed.clear();
       entries.stream()
@@ -76,7 +80,11 @@ final class RunningDimensions {
    * @param isRight whether the number stands right of it
    * @param text the number
    */
-  record Entry(double x, boolean isRight, Inscription text) {}
+  record Entry(double x, boolean isRight, Inscription text) {
+    double room() {
+      return 2 * CLEAR + text.width(SIZE);
+    }
+  }
 
   private record Placed(Entry entry, int row) {
     double left() {
