@@ -39,12 +39,12 @@ public final class PartSheet {
   private final Part part;
   private final Rule rule;
   private final Words words;
-  private final PartScale scale;
+  private final ViewMarks.Scale scale;
   private final Map<Projection, View> views = new EnumMap<>(Projection.class);
   private final Map<Band, DimensionBand> bands = new EnumMap<>(Band.class);
   private final List<Mark> marks = new ArrayList<>();
 
-  private PartSheet(Part part, Rule rule, Words words, PartScale scale) {
+  private PartSheet(Part part, Rule rule, Words words, ViewMarks.Scale scale) {
     this.part = part;
     this.rule = rule;
     this.words = words;
@@ -62,7 +62,7 @@ public final class PartSheet {
    */
   public static Sheet draw(Part part, Phrase material, Rule rule, Words words) {
     PartSheet sheet = null;
-    for (PartScale scale : PartScale.preferred(rule.unit())) {
+    for (ViewMarks.Scale scale : ViewMarks.Scale.preferred(rule.unit())) {
       sheet = new PartSheet(part, rule, words, scale);
       if (sheet.fits()) {
         break;

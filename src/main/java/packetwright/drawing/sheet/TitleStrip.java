@@ -31,7 +31,7 @@ final class TitleStrip {
   }
 
   /** Its marks, at the foot of a sheet. */
-  List<Mark> marks(double width, double height, Phrase material, PartScale scale) {
+  List<Mark> marks(double width, double height, Phrase material, ViewMarks.Scale scale) {
     double top = height - HEIGHT;
     double inset = Line.THICK / 2;
     List<Mark> marks = new ArrayList<>();
