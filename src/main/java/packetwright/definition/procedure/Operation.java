@@ -67,6 +67,15 @@ public record Operation(
     return verb.at();
   }
 
+  /** The same operation with one setting written out. */
+  public Operation withSetting(String name, Located<String> formula) {
+    Map<String, Located<String>> more = new LinkedHashMap<>(set);
+    more.put(name, formula);
+    return new Operation(
+        verb, targets, piece, of, count, to, leave, from, sides, at, stop, stacked, with, more,
+        makes, using, by);
+  }
+
   /** Who does an operation. */
   public enum By {
     STUDENT,

@@ -3,6 +3,7 @@ package packetwright.definition.project;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import packetwright.text.source.Located;
@@ -63,6 +64,11 @@ public record PartDefinition(
     DADO,
     GROOVE,
     NOTCH,
-    HOLE
+    HOLE;
+
+    /** As written in files. */
+    public String word() {
+      return name().toLowerCase(Locale.ROOT);
+    }
   }
 }

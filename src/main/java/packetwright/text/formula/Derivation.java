@@ -1,5 +1,6 @@
 package packetwright.text.formula;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import packetwright.text.measure.Quantity;
@@ -11,9 +12,22 @@ import packetwright.text.measure.Quantity;
  * @param numbers the formula with each name replaced by its value
  */
 public record Derivation(String formula, List<Term> numbers) {
-  /** Keeps its own copy. */
+  /** Keeps its own copy, neighbouring signs as one. */
   public Derivation {
-    numbers = List.copyOf(numbers);
+    numbers = joined(numbers);
+  }
+
+  private static List<Term> joined(List<Term> numbers) {
+    List<Term> joined = new ArrayList<>();
+    for (Term term : numbers) {
+      int last = joined.size() - 1;
+      if (last >= 0 && term.value() == null && joined.get(last).value() == null) {
+        joined.set(last, new Term(joined.get(last).text() + term.text(), null));
+      } else {
+        joined.add(term);
+      }
+    }
+    return List.copyOf(joined);
   }
 
   /**

@@ -37,20 +37,22 @@ public record Figure(
   /** The number alone, plain: {@code 4 23/32}, {@code 101.6}; without unit and grade. */
   public String number() {
     String sign = negative ? "-" : "";
-    if (numerator.signum() == 0) {
+    boolean places = unit.isDecimal() && !denominator.equals(BigInteger.ONE);
+    if (numerator.signum() == 0 && !places) {
       return sign + whole;
     }
-    if (unit.isDecimal()) {
-      int places = denominator.toString().length() - 1;
-      return sign + whole + "." + "0".repeat(places - numerator.toString().length()) + numerator;
+    if (places) {
+      String padded = denominator.add(numerator).toString().substring(1);
+      return sign + whole + "." + padded;
     }
     String fraction = numerator + "/" + denominator;
     return sign + (whole.signum() == 0 ? fraction : whole + " " + fraction);
   }
 
-  /** The number with its unit: {@code 4 23/32 in}. */
+  /** The number with its unit: {@code 4 23/32 in}, {@code 22.5°}. */
   @Override
   public String toString() {
-    return unit.symbol().isEmpty() ? number() : number() + " " + unit.symbol();
+    boolean close = unit == Unit.ONE || unit == Unit.MONEY || unit == Unit.DEGREE;
+    return number() + (close || unit == Unit.PER_CENT ? "" : " ") + unit.symbol();
   }
 }

@@ -103,7 +103,10 @@ public final class Rational implements Comparable<Rational> {
 
   @Override
   public int compareTo(Rational other) {
-    return fraction.compareTo(other.fraction);
+    // BigFraction 1.2 compares two negative numbers by their magnitudes: -1/2 comes before -5.
+    return numerator()
+        .multiply(other.denominator())
+        .compareTo(other.numerator().multiply(denominator()));
   }
 
   @Override

@@ -1,5 +1,6 @@
 package packetwright.wood.operation;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import packetwright.text.measure.Length;
 import packetwright.text.measure.Quantity;
@@ -14,6 +15,7 @@ import packetwright.text.measure.Quantity;
  * @param tolerance plus or minus, or none
  * @param kind whether it bounds a kept surface
  * @param fitted whether the student's own measurement replaces it
+ * @param stack what a cutter is put together from: blades, chippers and shims; empty otherwise
  */
 public record Setting(
     String name,
@@ -21,7 +23,24 @@ public record Setting(
     String datum,
     @Nullable Length tolerance,
     Kind kind,
-    boolean fitted) {
+    boolean fitted,
+    List<Length> stack) {
+  /** Keeps its own copy. */
+  public Setting {
+    stack = List.copyOf(stack);
+  }
+
+  /** A setting of a single thing. */
+  public Setting(
+      String name,
+      Quantity value,
+      String datum,
+      @Nullable Length tolerance,
+      Kind kind,
+      boolean fitted) {
+    this(name, value, datum, tolerance, kind, fitted, List.of());
+  }
+
   /** How a wrong setting would show. */
   public enum Kind {
     /** It bounds a kept surface: 1/64 in off makes a wrong part. */

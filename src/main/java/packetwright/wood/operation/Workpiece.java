@@ -1,8 +1,15 @@
 package packetwright.wood.operation;
 
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import packetwright.definition.project.Side;
+import packetwright.text.measure.Length;
+import packetwright.wood.part.Removal;
 import packetwright.wood.part.Solid;
 
 /**
@@ -12,11 +19,18 @@ import packetwright.wood.part.Solid;
  * @param blank the blank it came from
  * @param solid its shape now, in a frame of its own whose origin is its own left end
  * @param states what is known of each side
+ * @param history which operation made what
  */
-public record Workpiece(String name, String blank, Solid solid, Map<Side, Set<State>> states) {
+public record Workpiece(
+    String name, String blank, Solid solid, Map<Side, Set<State>> states, History history) {
   /** Keeps its own copies. */
   public Workpiece {
     states = Map.copyOf(states);
+  }
+
+  /** A piece of which nothing is known but its shape and its sides. */
+  public Workpiece(String name, String blank, Solid solid, Map<Side, Set<State>> states) {
+    this(name, blank, solid, states, History.NONE);
   }
 
   /** What has been made of a side. */
@@ -26,12 +40,100 @@ public record Workpiece(String name, String blank, Solid solid, Map<Side, Set<St
     SQUARE,
     SANDED,
     EASED,
-    GLUED,
     FINISHED
+  }
+
+  /**
+   * Which operation made what; operations are numbered from 0 through the whole procedure.
+   *
+   * @param extents the operation that last set length, width and thickness; -1 as bought
+   * @param removals the operation that made each of the solid's removals
+   * @param over how much longer than drawn it was left on purpose
+   * @param isLaidOut whether its lines have been drawn
+   * @param aims features that have been cut in it, {@code side.lid_groove}
+   */
+  public record History(
+      List<Integer> extents,
+      List<Integer> removals,
+      Length over,
+      boolean isLaidOut,
+      Set<String> aims) {
+    /** As bought. */
+    public static final History NONE =
+        new History(List.of(-1, -1, -1), List.of(), Length.ZERO, false, Set.of());
+
+    /** Keeps its own copies. */
+    public History {
+      extents = List.copyOf(extents);
+      removals = List.copyOf(removals);
+      aims = Set.copyOf(aims);
+    }
+
+    History withExtent(int axis, int operation) {
+      List<Integer> changed = new ArrayList<>(extents);
+      changed.set(axis, operation);
+      return new History(changed, removals, over, isLaidOut, aims);
+    }
+
+    History withOver(Length length) {
+      return new History(extents, removals, length, isLaidOut, aims);
+    }
+
+    History laidOut(boolean drawn) {
+      return new History(extents, removals, over, drawn, aims);
+    }
+
+    History aimedAt(Set<String> features) {
+      Set<String> more = new HashSet<>(aims);
+      more.addAll(features);
+      return new History(extents, removals, over, isLaidOut, more);
+    }
   }
 
   /** Whether a side is known to be so. */
   public boolean is(Side side, State state) {
     return states.getOrDefault(side, Set.of()).contains(state);
+  }
+
+  /** The same piece under another name. */
+  Workpiece named(String other) {
+    return new Workpiece(other, blank, solid, states, history);
+  }
+
+  Workpiece withHistory(History changed) {
+    return new Workpiece(name, blank, solid, states, changed);
+  }
+
+  /** With one more thing known of a side. */
+  Workpiece with(Side side, State state) {
+    Map<Side, Set<State>> more = new EnumMap<>(Side.class);
+    more.putAll(states);
+    Set<State> ofSide = EnumSet.of(state);
+    ofSide.addAll(states.getOrDefault(side, Set.of()));
+    more.put(side, Set.copyOf(ofSide));
+    return new Workpiece(name, blank, solid, more, history);
+  }
+
+  /** A side that a blade has just made: what was known of it is gone. */
+  Workpiece fresh(Side side, State... known) {
+    Map<Side, Set<State>> more = new EnumMap<>(Side.class);
+    more.putAll(states);
+    more.put(side, Set.of(known));
+    return new Workpiece(name, blank, solid, more, history);
+  }
+
+  /** With wood taken out by an operation. */
+  Workpiece minus(Removal removal, int operation) {
+    List<Integer> madeBy = new ArrayList<>(history.removals());
+    madeBy.add(operation);
+    History longer =
+        new History(history.extents(), madeBy, history.over(), history.isLaidOut(), history.aims());
+    return new Workpiece(name, blank, solid.minus(removal), states, longer);
+  }
+
+  /** What an operation leaves between two coordinates on an axis. */
+  Workpiece slice(int axis, Length from, Length to, int operation) {
+    return new Workpiece(
+        name, blank, solid.slice(axis, from, to), states, history.withExtent(axis, operation));
   }
 }

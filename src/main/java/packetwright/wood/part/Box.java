@@ -22,4 +22,24 @@ public record Box(Point low, Point high) {
   public Length extent(int axis) {
     return high.on(axis).minus(low.on(axis));
   }
+
+  /** Whether another box lies wholly within it; touching sides count as within. */
+  public boolean contains(Box other) {
+    for (int axis = 0; axis < 3; axis++) {
+      if (other.low.on(axis).isLess(low.on(axis)) || other.high.on(axis).isMore(high.on(axis))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Whether the two share a volume; touching is not sharing. */
+  public boolean overlaps(Box other) {
+    for (int axis = 0; axis < 3; axis++) {
+      if (!other.low.on(axis).isLess(high.on(axis)) || !low.on(axis).isLess(other.high.on(axis))) {
+        return false;
+      }
+    }
+    return true;
+  }
 }

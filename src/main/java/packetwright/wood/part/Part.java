@@ -33,6 +33,30 @@ public record Part(
   }
 
   /**
+   * The name of one of its pieces, numbered from 1: {@code side 2}; a part made once has no number.
+   */
+  public String pieceName(int number) {
+    return count == 1 ? name : name + " " + number;
+  }
+
+  /** The part that a piece's name belongs to: {@code side} of {@code side 2}. */
+  public static String nameOf(String piece) {
+    int space = piece.indexOf(' ');
+    return space < 0 ? piece : piece.substring(0, space);
+  }
+
+  /** The letter on one of its pieces: {@code A2}; a part made once has no number. */
+  public String pieceLetter(String piece) {
+    int space = piece.indexOf(' ');
+    return space < 0 ? letter : letter + piece.substring(space + 1);
+  }
+
+  /** A feature by name, or none. */
+  public @Nullable Feature feature(String featureName) {
+    return features.stream().filter(f -> f.name().equals(featureName)).findFirst().orElse(null);
+  }
+
+  /**
    * Something cut into a part.
    *
    * @param name without the part's name

@@ -1,5 +1,6 @@
 package packetwright.wood.part;
 
+import java.util.ArrayList;
 import java.util.List;
 import packetwright.definition.project.Side;
 import packetwright.text.measure.Length;
@@ -41,5 +42,38 @@ public record Solid(Length length, Length width, Length thickness, List<Removal>
   /** The coordinate of a side on its axis. */
   public Length coordinate(Side side) {
     return side.isFar() ? extent(side.axis()) : Length.ZERO;
+  }
+
+  /** Whether it is the same set of points, whatever the removals that made it. */
+  public boolean isSameShape(Solid other) {
+    return Difference.between(this, other) == null;
+  }
+
+  /** The boxes of wood that together are this solid without its holes; none overlap. */
+  public List<Box> wood() {
+    Cells cells = new Cells(this);
+    return cells.all().stream().filter(cells::isWood).toList();
+  }
+
+  /** The same block with more taken out. */
+  public Solid minus(Removal removal) {
+    List<Removal> more = new ArrayList<>(removals);
+    more.add(removal);
+    return new Solid(length, width, thickness, more);
+  }
+
+  /**
+   * What lies between two coordinates on an axis, in a frame of its own: the slice's low side
+   * becomes 0. Removals are moved along; those that end up outside are kept, in place, since their
+   * order tells which operation made each.
+   */
+  public Solid slice(int axis, Length from, Length to) {
+    List<Removal> moved = removals.stream().map(r -> r.moved(axis, from)).toList();
+    Length extent = to.minus(from);
+    return new Solid(
+        axis == 0 ? extent : length,
+        axis == 1 ? extent : width,
+        axis == 2 ? extent : thickness,
+        moved);
   }
 }

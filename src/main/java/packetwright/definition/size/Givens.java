@@ -1,0 +1,117 @@
+package packetwright.definition.size;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import packetwright.definition.project.Project;
+import packetwright.text.measure.Quantity;
+import packetwright.text.measure.Rule;
+import packetwright.text.source.Finding;
+import packetwright.text.source.Findings;
+import packetwright.text.source.Located;
+import packetwright.text.source.NearMiss;
+
+/** Gives each given its value, substituted or its own, and checks it. */
+final class Givens {
+  private final Rule rule;
+  private final Map<String, Located<Quantity>> substitution;
+  private final Findings findings;
+
+  Givens(Project project, Map<String, Located<Quantity>> substitution, Findings findings) {
+    this.rule = project.rule();
+    this.substitution = substitution;
+    this.findings = findings;
+    List<String> names = project.givens().stream().map(given -> given.name().value()).toList();
+    substitution.entrySet().stream()
+        .filter(entry -> !names.contains(entry.getKey()))
+        .sorted(Map.Entry.comparingByKey())
+        .forEach(entry -> findings.add(notAGiven(entry.getKey(), entry.getValue(), names)));
+  }
+
+  Entry entry(Project.Given given) {
+    Located<Quantity> value = given.value();
+    Located<Quantity> substituted = substitution.get(given.name().value());
+    checkRange(given, value);
+    if (substituted != null && hasUnitOf(substituted, value.value())) {
+      value = substituted;
+      checkRange(given, value);
+    }
+    return new Entry(
+        given.name(), Size.Kind.GIVEN, value.value(), null, tolerance(given), false, given.about());
+  }
+
+  private @Nullable Quantity tolerance(Project.Given given) {
+    Located<Quantity> tolerance = given.tolerance();
+    if (tolerance == null || !hasUnitOf(tolerance, given.value().value())) {
+      return null;
+    }
+    if (tolerance.value().value().signum() < 0) {
+      findings.add(negativeTolerance(tolerance));
+    }
+    return tolerance.value();
+  }
+
+  private void checkRange(Project.Given given, Located<Quantity> value) {
+    Located<Quantity> from = given.from();
+    Located<Quantity> to = given.to();
+    boolean tooLittle = from != null && isMore(from, value);
+    boolean tooMuch = to != null && isMore(value, to);
+    if (tooLittle || tooMuch) {
+      String range = range(from, to);
+      String message =
+          "`" + given.name().value() + "` is " + print(value) + ", and must be " + range;
+      findings.add(
+          Finding.error("value-out-of-range", value.at(), message, "give a value " + range));
+    }
+  }
+
+  private boolean isMore(Located<Quantity> one, Located<Quantity> other) {
+    return one.value().dimension() == other.value().dimension()
+        && one.value().value().compareTo(other.value().value()) > 0;
+  }
+
+  private String range(@Nullable Located<Quantity> from, @Nullable Located<Quantity> to) {
+    if (from == null || to == null) {
+      return (from == null ? "at most " : "at least ")
+          + print(from != null ? from : Objects.requireNonNull(to));
+    }
+    return "from " + print(from) + " to " + print(to);
+  }
+
+  private boolean hasUnitOf(Located<Quantity> given, Quantity model) {
+    boolean same = given.value().dimension() == model.dimension();
+    if (!same) {
+      String message =
+          print(given)
+              + " is "
+              + given.value().dimension().phrase()
+              + ", and "
+              + model.dimension().phrase()
+              + " is needed";
+      findings.add(Finding.error("wrong-unit", given.at(), message, "change its unit"));
+    }
+    return same;
+  }
+
+  static Finding negativeTolerance(Located<Quantity> tolerance) {
+    return Finding.error(
+        "negative-tolerance",
+        tolerance.at(),
+        "a tolerance is taken both ways, plus and minus, and is never negative",
+        "leave out the minus sign");
+  }
+
+  private Finding notAGiven(String name, Located<Quantity> value, List<String> names) {
+    String hint = NearMiss.hint(name, names);
+    return Finding.error(
+        "not-a-given",
+        value.at(),
+        "`" + name + "` is no given of this project, and only givens are substituted",
+        hint);
+  }
+
+  private String print(Located<Quantity> quantity) {
+    return rule.printExactly(quantity.value()).toString();
+  }
+}

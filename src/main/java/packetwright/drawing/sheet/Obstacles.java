@@ -1,0 +1,94 @@
+package packetwright.drawing.sheet;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import packetwright.drawing.lettering.Face;
+import packetwright.drawing.lettering.Lettering;
+
+/** What stands on a sheet already, to find room for a label that crosses nothing. */
+final class Obstacles implements Painter {
+  private static final double CLEAR = 2;
+  private static final double STEP = 2;
+
+  private final List<double[]> lines = new ArrayList<>();
+  private final List<Area> texts = new ArrayList<>();
+
+  /** Counts in everything painted so far. */
+  static Obstacles of(List<Mark> marks) {
+    Obstacles obstacles = new Obstacles();
+    marks.forEach(mark -> mark.paint(obstacles));
+    return obstacles;
+  }
+
+  /** The free place nearest to a wanted middle, or null when the label does not fit. */
+  @Nullable Label place(Inscription text, double size, Area bounds, double x, double y) {
+    double width = text.width(size);
+    double height = text.above(size) + text.below(size);
+    List<double[]> corners = new ArrayList<>();
+    for (double left = bounds.left(); left + width <= bounds.right(); left += STEP) {
+      for (double top = bounds.top(); top + height <= bounds.bottom(); top += STEP) {
+        corners.add(new double[] {left, top});
+      }
+    }
+    return corners.stream()
+        .sorted(
+            Comparator.comparingDouble(
+                c -> Math.hypot(c[0] + width / 2 - x, c[1] + height / 2 - y)))
+        .map(c -> new Label(c[0], c[1] + text.above(size), size, text))
+        .filter(label -> isFree(label.area().grown(CLEAR)))
+        .findFirst()
+        .orElse(null);
+  }
+
+  /** Whether nothing stands in an area. */
+  boolean isFree(Area area) {
+    return texts.stream().noneMatch(area::overlaps)
+        && lines.stream().noneMatch(l -> area.isCrossedBy(l[0], l[1], l[2], l[3]));
+  }
+
+  @Override
+  public void stroke(Outline path, Pen pen) {
+    add(path);
+  }
+
+  @Override
+  public void fill(Outline path, double grey) {
+    // Tones and hatching may lie under text; black may not.
+    if (grey < 0.5) {
+      add(path);
+    }
+  }
+
+  @Override
+  public void text(double x, double y, double angle, double size, Face face, String text) {
+    texts.add(
+        new Area(
+            x,
+            y - Lettering.capHeight(face, size),
+            x + Lettering.width(face, size, text),
+            y + size * 0.22));
+  }
+
+  private void add(Outline path) {
+    double startX = 0;
+    double startY = 0;
+    double x = 0;
+    double y = 0;
+    for (Outline.Segment segment : path.segments()) {
+      List<Double> xy = segment.xy();
+      double nextX = segment.kind() == 'Z' ? startX : xy.get(xy.size() - 2);
+      double nextY = segment.kind() == 'Z' ? startY : xy.get(xy.size() - 1);
+      if (segment.kind() == 'M') {
+        startX = nextX;
+        startY = nextY;
+      } else {
+        // A curve counts as its chord: ours turn at most a quarter, and labels keep clear.
+        lines.add(new double[] {x, y, nextX, nextY});
+      }
+      x = nextX;
+      y = nextY;
+    }
+  }
+}

@@ -1,0 +1,96 @@
+package packetwright.drawing.sheet;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import packetwright.drawing.view.View;
+import packetwright.drawing.view.View.Arc;
+import packetwright.drawing.view.View.Edge;
+import packetwright.drawing.view.View.Hole;
+import packetwright.drawing.view.View.Sight;
+import packetwright.text.measure.Length;
+
+/** A view put on the sheet at a scale. */
+final class ViewMarks {
+  /** How far a centre line goes beyond what it belongs to: 2 mm. */
+  static final double CENTRE_PAST = 2 * 72 / 25.4;
+
+  private final View view;
+  private final double scale;
+  private final double x;
+  private final double y;
+
+  private ViewMarks(View view, double scale, double x, double y) {
+    this.view = view;
+    this.scale = scale;
+    this.x = x;
+    this.y = y;
+  }
+
+  /** The lines of a view whose top left corner lies at a point; thin lines under thick ones. */
+  static List<Mark> of(View view, PartScale scale, double x, double y) {
+    return new ViewMarks(view, scale.pointsPerInch(), x, y).marks();
+  }
+
+  private List<Mark> marks() {
+    List<Mark> marks = new ArrayList<>();
+    view.holes().forEach(hole -> marks.addAll(cross(hole)));
+    view.edges().stream()
+        .sorted(Comparator.comparing(e -> e.sight() == Sight.VISIBLE))
+        .map(this::line)
+        .forEach(marks::add);
+    view.arcs().stream()
+        .sorted(Comparator.comparing(Arc::sight))
+        .map(this::curve)
+        .forEach(marks::add);
+    return marks;
+  }
+
+  private Mark line(Edge edge) {
+    double past = edge.sight() == Sight.CENTRE ? CENTRE_PAST : 0;
+    double across = edge.isLevel() ? past : 0;
+    double up = edge.isLevel() ? 0 : past;
+    return Stroke.of(
+        line(edge.sight()),
+        u(edge.u1()) - across,
+        v(edge.v1()) + up,
+        u(edge.u2()) + across,
+        v(edge.v2()) - up);
+  }
+
+  private Mark curve(Arc arc) {
+    Hole hole = arc.hole();
+    double radius = hole.radius().inches().approximate() * scale;
+    boolean isWhole = arc.to() - arc.from() > 2 * Math.PI - 1e-9;
+    return Stroke.of(
+        line(arc.sight()),
+        isWhole
+            ? Outline.circle(u(hole.u()), v(hole.v()), radius)
+            : Outline.arc(u(hole.u()), v(hole.v()), radius, arc.from(), arc.to()));
+  }
+
+  private List<Mark> cross(Hole hole) {
+    double reach = hole.radius().inches().approximate() * scale + CENTRE_PAST;
+    double u = u(hole.u());
+    double v = v(hole.v());
+    return List.of(
+        Stroke.of(Line.CENTRE, u - reach, v, u + reach, v),
+        Stroke.of(Line.CENTRE, u, v - reach, u, v + reach));
+  }
+
+  private static Line line(Sight sight) {
+    return switch (sight) {
+      case VISIBLE -> Line.VISIBLE;
+      case HIDDEN -> Line.HIDDEN;
+      case CENTRE -> Line.CENTRE;
+    };
+  }
+
+  private double u(Length u) {
+    return x + u.inches().approximate() * scale;
+  }
+
+  private double v(Length v) {
+    return y + view.height().minus(v).inches().approximate() * scale;
+  }
+}

@@ -1,0 +1,71 @@
+package packetwright.drawing.view;
+
+import packetwright.text.measure.Length;
+import packetwright.wood.part.Point;
+import packetwright.wood.part.Solid;
+
+/**
+ * A piece where it sits in the assembly: x, y and z of the assembly, z upward.
+ *
+ * @param letter of its part
+ * @param solid in its own frame
+ * @param corner its lowest corner in the assembly
+ * @param inside where its inside face looks
+ * @param top where its top edge looks
+ * @param shift how far it is drawn away from its place; nought when it is drawn in place
+ */
+public record Placed(
+    String letter, Solid solid, Point corner, Heading inside, Heading top, Point shift) {
+  /** Refuses a piece whose two directions do not stand square to each other. */
+  public Placed {
+    if (inside.axis() == top.axis()) {
+      throw new IllegalArgumentException("inside " + inside + " and top " + top);
+    }
+  }
+
+  /** In place. */
+  public Placed(String letter, Solid solid, Point corner, Heading inside, Heading top) {
+    this(letter, solid, corner, inside, top, new Point(Length.ZERO, Length.ZERO, Length.ZERO));
+  }
+
+  /** Where a place of the piece lies on an axis of the assembly, in inches. */
+  double onAxis(int axis, double[] own) {
+    int mine = inside.axis() == axis ? 2 : top.axis() == axis ? 1 : 0;
+    double along =
+        heading(mine).isPositive()
+            ? own[mine]
+            : solid.extent(mine).inches().approximate() - own[mine];
+    return corner.on(axis).plus(shift.on(axis)).inches().approximate() + along;
+  }
+
+  /** Where the piece's own axis looks; x is top cross inside, so that the frame is right-handed. */
+  private Heading heading(int mine) {
+    if (mine == 2) {
+      return inside;
+    }
+    if (mine == 1) {
+      return top;
+    }
+    int axis = 3 - inside.axis() - top.axis();
+    boolean isCyclic = (top.axis() + 1) % 3 == inside.axis();
+    boolean isSame = top.isPositive() == inside.isPositive();
+    return new Heading(axis, isCyclic == isSame);
+  }
+
+  /**
+   * A direction along an axis of the assembly.
+   *
+   * @param axis 0, 1 or 2
+   * @param isPositive toward greater coordinates
+   */
+  public record Heading(int axis, boolean isPositive) {
+    /** Reads {@code +x}, {@code -z}; anything else is a bug here, since it was checked before. */
+    public static Heading of(String text) {
+      int axis = text.length() == 2 ? "xyz".indexOf(text.charAt(1)) : -1;
+      if (axis < 0 || "+-".indexOf(text.charAt(0)) < 0) {
+        throw new IllegalArgumentException("direction " + text);
+      }
+      return new Heading(axis, text.charAt(0) == '+');
+    }
+  }
+}

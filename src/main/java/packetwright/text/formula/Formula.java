@@ -1,0 +1,106 @@
+package packetwright.text.formula;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import packetwright.text.measure.Quantity;
+import packetwright.text.measure.Unit;
+import packetwright.text.source.Checked;
+import packetwright.text.source.Findings;
+import packetwright.text.source.Located;
+
+/**
+ * An expression over named values: {@code + - * /}, comparisons, {@code and or not}, parentheses,
+ * {@code min max round_up round_down round_to if}, names with dots, and numbers as {@code 1 3/4},
+ * {@code 2.5} or {@code 140 mm}.
+ *
+ * <p>A number without a unit takes the kind of its neighbours: beside a length in a sum, a
+ * comparison or a choice it is a length in the formula's unit, beside a number, and in products and
+ * quotients, it is a number. A formula of nothing but such numbers is a length; {@code 4 count} is
+ * a number anywhere.
+ */
+public final class Formula {
+  private final Located<String> text;
+  private final Unit bareUnit;
+  private final Expression root;
+  private final List<Located<String>> places;
+
+  private Formula(Located<String> text, Unit bareUnit, Expression root) {
+    this.text = text;
+    this.bareUnit = bareUnit;
+    this.root = root;
+    this.places =
+        root.match(new Names()).stream()
+            .map(n -> new Located<>(n.name(), text.at().part(n.start(), n.end() - n.start())))
+            .toList();
+  }
+
+  /** Reads a formula; the unit, an inch or a millimetre, is that of bare numbers. */
+  public static Checked<Formula> parse(Located<String> text, Unit bareUnit) {
+    return Parser.parse(text).map(root -> new Formula(text, bareUnit, root));
+  }
+
+  /** Words that mean something in every formula, and so name no size. */
+  public static List<String> words() {
+    List<String> words = new ArrayList<>(Function.words());
+    words.addAll(List.of("and", "or", "not"));
+    return words;
+  }
+
+  /** As written. */
+  public Located<String> text() {
+    return text;
+  }
+
+  /** The names it uses, in the order they first stand in it. */
+  public Set<String> names() {
+    Set<String> names = new LinkedHashSet<>();
+    places().forEach(name -> names.add(name.value()));
+    return names;
+  }
+
+  /** Each name wherever it stands, from left to right. */
+  public List<Located<String>> places() {
+    return places;
+  }
+
+  /** The amount it comes to, unit-checked. */
+  public Checked<Quantity> evaluate(Values values) {
+    Findings findings = new Findings();
+    Report report = new Report(text, findings);
+    Reckoning reckoning = reckoning(report, values);
+    return findings.checked(reckoning.amount(root, root.match(reckoning).asLength(bareUnit)));
+  }
+
+  /** Whether the condition that it states is so. */
+  public Checked<Boolean> holds(Values values) {
+    Findings findings = new Findings();
+    return findings.checked(reckoning(new Report(text, findings), values).truth(root));
+  }
+
+  /** The formula, and the same with numbers for names. */
+  public Derivation derivation(Values values) {
+    return derivation(values, false);
+  }
+
+  /** The same, with each side of a comparison as the one value that it comes to. */
+  public Derivation outcome(Values values) {
+    return derivation(values, true);
+  }
+
+  private Derivation derivation(Values values, boolean outcome) {
+    Reckoning reckoning = reckoning(new Report(text, new Findings()), values);
+    return new Derivation(
+        text.value(), root.match(new Working(reckoning, bareUnit, true, outcome)));
+  }
+
+  private Reckoning reckoning(Report report, Values values) {
+    return new Reckoning(report, bareUnit, values);
+  }
+
+  @Override
+  public String toString() {
+    return text.value();
+  }
+}

@@ -1,0 +1,220 @@
+package packetwright.wood.assembly;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import packetwright.definition.project.AssemblyDefinition.Joint;
+import packetwright.definition.project.AssemblyDefinition.Place;
+import packetwright.definition.project.Project;
+import packetwright.definition.size.Evaluated;
+import packetwright.definition.size.Sizes;
+import packetwright.text.measure.Dimension;
+import packetwright.text.measure.Length;
+import packetwright.text.source.Checked;
+import packetwright.text.source.Finding;
+import packetwright.text.source.Findings;
+import packetwright.text.source.Located;
+import packetwright.wood.part.Box;
+import packetwright.wood.part.Part;
+import packetwright.wood.part.Point;
+
+/**
+ * Every piece where it belongs, checked: no two share a volume, and what slides comes out without
+ * touching.
+ *
+ * @param pieces in the order placed
+ */
+public record Assembly(List<Placed> pieces) {
+  /** Keeps its own copy. */
+  public Assembly {
+    pieces = List.copyOf(pieces);
+  }
+
+  /** The box that the whole fits in; none when nothing is placed. */
+  public @Nullable Box outside() {
+    Box all = null;
+    for (Placed piece : pieces) {
+      for (Box box : piece.wood()) {
+        all = all == null ? box : around(all, box);
+      }
+    }
+    return all;
+  }
+
+  private static Box around(Box a, Box b) {
+    Point low = a.low();
+    Point high = a.high();
+    for (int axis = 0; axis < 3; axis++) {
+      low = low.with(axis, low.on(axis).min(b.low().on(axis)));
+      high = high.with(axis, high.on(axis).max(b.high().on(axis)));
+    }
+    return new Box(low, high);
+  }
+
+  /** Puts every piece in its place, and looks for what does not fit. */
+  public static Checked<Assembly> of(Project project, Sizes sizes, List<Part> parts) {
+    Findings findings = new Findings();
+    List<Placed> pieces = new ArrayList<>();
+    for (Place place : project.assembly().places()) {
+      Placed placed = findings.take(placed(place, sizes, parts));
+      if (placed != null) {
+        pieces.add(placed);
+      }
+    }
+    if (!findings.hasErrors()) {
+      findings.addAll(overlaps(project, pieces));
+      for (Joint joint : project.assembly().joints()) {
+        findings.addAll(slides(joint, pieces));
+      }
+    }
+    return findings.checked(new Assembly(pieces));
+  }
+
+  private static Checked<Placed> placed(Place place, Sizes sizes, List<Part> parts) {
+    String name = place.piece().value();
+    Part part =
+        parts.stream().filter(p -> p.name().equals(Part.nameOf(name))).findFirst().orElse(null);
+    if (part == null || !isPiece(part, name)) {
+      return Checked.failed(
+          Finding.error(
+              "unknown-piece-placed",
+              place.piece().at(),
+              "no part has a piece called `" + name + "`",
+              "write a part's name, with a number where its count is more than 1"));
+    }
+    Findings findings = new Findings();
+    List<Length> corner = new ArrayList<>();
+    for (Located<String> formula : place.corner()) {
+      Evaluated evaluated = findings.take(sizes.evaluate(formula));
+      if (evaluated != null && evaluated.value().dimension() == Dimension.LENGTH) {
+        corner.add(evaluated.value().asLength());
+      }
+    }
+    Direction inside = Direction.of(place.inside().value());
+    Direction top = Direction.of(place.top().value());
+    if (inside == null || top == null || inside.axis() == top.axis()) {
+      findings.add(
+          Finding.error(
+              "wrong-direction",
+              place.inside().at(),
+              "`"
+                  + name
+                  + "` looks toward `"
+                  + place.inside().value()
+                  + "` and `"
+                  + place.top().value()
+                  + "`, which are not two directions at a right angle",
+              "write two of +x, -x, +y, -y, +z, -z with different letters"));
+      return findings.checked(null);
+    }
+    if (corner.size() != 3) {
+      findings.add(
+          Finding.error(
+              "wrong-corner",
+              place.piece().at(),
+              "the corner of `" + name + "` is not three lengths",
+              "write `corner: [x, y, z]` with three lengths"));
+      return findings.checked(null);
+    }
+    Point at = new Point(corner.get(0), corner.get(1), corner.get(2));
+    return findings.checked(new Placed(name, part, at, top.cross(inside), top, inside));
+  }
+
+  private static boolean isPiece(Part part, String name) {
+    for (int number = 1; number <= part.count(); number++) {
+      if (part.pieceName(number).equals(name)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static List<Finding> overlaps(Project project, List<Placed> pieces) {
+    List<Finding> findings = new ArrayList<>();
+    for (int i = 0; i < pieces.size(); i++) {
+      for (int j = i + 1; j < pieces.size(); j++) {
+        Box shared = shared(pieces.get(i).wood(), pieces.get(j).wood());
+        if (shared != null) {
+          findings.add(
+              Finding.error(
+                  "parts-overlap",
+                  placeOf(project, pieces.get(j)).piece().at(),
+                  "`"
+                      + pieces.get(i).piece()
+                      + "` and `"
+                      + pieces.get(j).piece()
+                      + "` need the same space, near x "
+                      + print(project, shared.low().x())
+                      + ", y "
+                      + print(project, shared.low().y())
+                      + ", z "
+                      + print(project, shared.low().z()),
+                  "move one of them, or deepen the joint between them"));
+        }
+      }
+    }
+    return findings;
+  }
+
+  private static @Nullable Box shared(List<Box> one, List<Box> other) {
+    for (Box a : one) {
+      for (Box b : other) {
+        if (a.overlaps(b)) {
+          return a;
+        }
+      }
+    }
+    return null;
+  }
+
+  private static Place placeOf(Project project, Placed piece) {
+    return project.assembly().places().stream()
+        .filter(p -> p.piece().value().equals(piece.piece()))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** A sliding piece, drawn out along its way to beyond everything, must meet no wood. */
+  private static List<Finding> slides(Joint joint, List<Placed> pieces) {
+    Direction out = joint.out() == null ? null : Direction.of(joint.out());
+    if (!joint.kind().equals("slide") || out == null) {
+      return List.of();
+    }
+    String name = joint.pieces().get(0).value();
+    List<Finding> findings = new ArrayList<>();
+    for (Placed slider : pieces) {
+      if (!slider.piece().equals(name)) {
+        continue;
+      }
+      List<Box> way = slider.wood().stream().map(box -> swept(box, out)).toList();
+      for (Placed other : pieces) {
+        if (!other.piece().equals(name) && shared(way, other.wood()) != null) {
+          findings.add(
+              Finding.error(
+                  "slide-blocked",
+                  joint.name().at(),
+                  "`"
+                      + name
+                      + "` cannot slide out toward "
+                      + joint.out()
+                      + ": `"
+                      + other.piece()
+                      + "` is in the way",
+                  "lower `" + other.piece() + "`, or let it slide out the other way"));
+        }
+      }
+    }
+    return findings;
+  }
+
+  private static Box swept(Box box, Direction out) {
+    Length far = Length.ofInches(out.isPositive() ? 100_000 : -100_000);
+    return out.isPositive()
+        ? new Box(box.low(), box.high().with(out.axis(), far))
+        : new Box(box.low().with(out.axis(), far), box.high());
+  }
+
+  private static String print(Project project, Length length) {
+    return project.rule().printExactly(length).toString();
+  }
+}

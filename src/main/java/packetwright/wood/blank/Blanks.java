@@ -1,0 +1,267 @@
+package packetwright.wood.blank;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import packetwright.definition.procedure.Operation;
+import packetwright.definition.procedure.Procedure;
+import packetwright.definition.procedure.Verb;
+import packetwright.definition.project.Project;
+import packetwright.definition.project.Project.BlankDefinition;
+import packetwright.definition.project.Project.Bought;
+import packetwright.definition.project.Project.Material;
+import packetwright.definition.shop.Machine;
+import packetwright.definition.shop.MachineKind;
+import packetwright.definition.shop.Shop;
+import packetwright.definition.size.Evaluated;
+import packetwright.definition.size.Size;
+import packetwright.definition.size.Sizes;
+import packetwright.text.formula.Derivation;
+import packetwright.text.measure.Length;
+import packetwright.text.measure.Quantity;
+import packetwright.text.source.Checked;
+import packetwright.text.source.Finding;
+import packetwright.text.source.Findings;
+import packetwright.text.source.Located;
+import packetwright.wood.blank.Blank.Item;
+import packetwright.wood.blank.Blank.Reckoning;
+import packetwright.wood.part.Part;
+
+/** Reckons how large each blank must be for the procedure that cuts it up. */
+public final class Blanks {
+  private final Project project;
+  private final Shop shop;
+  private final Sizes sizes;
+  private final Map<String, Part> parts = new HashMap<>();
+  private final List<Operation> operations;
+  private final Findings findings = new Findings();
+
+  private Blanks(Project project, Procedure procedure, Shop shop, Sizes sizes, List<Part> parts) {
+    this.project = project;
+    this.shop = shop;
+    this.sizes = sizes;
+    parts.forEach(part -> this.parts.put(part.name(), part));
+    this.operations = procedure.steps().stream().flatMap(s -> s.operations().stream()).toList();
+  }
+
+  /** The blanks in the order defined. */
+  public static Checked<List<Blank>> of(
+      Project project, Procedure procedure, Shop shop, Sizes sizes, List<Part> parts) {
+    Blanks blanks = new Blanks(project, procedure, shop, sizes, parts);
+    List<Blank> made = new ArrayList<>();
+    for (BlankDefinition definition : project.blanks()) {
+      Blank blank = blanks.blank(definition);
+      if (blank != null) {
+        made.add(blank);
+      }
+    }
+    return blanks.findings.checked(made);
+  }
+
+  /** The blanks' rough sizes under the names that text uses: {@code wall.rough_length}. */
+  public static List<Size> sizes(List<Blank> blanks) {
+    List<Size> named = new ArrayList<>();
+    for (Blank blank : blanks) {
+      named.add(roughSize(blank.name() + ".rough_length", blank.length().total()));
+      named.add(roughSize(blank.name() + ".rough_width", blank.width().total()));
+      named.add(roughSize(blank.name() + ".rough_thickness", blank.thickness()));
+    }
+    return named;
+  }
+
+  private static Size roughSize(String name, Length length) {
+    Quantity value = Quantity.of(length);
+    return new Size(
+        name,
+        Size.Kind.BLANK,
+        value,
+        new Derivation(name, List.of(new Derivation.Term("", value))),
+        "",
+        null,
+        value,
+        value,
+        false,
+        java.util.Set.of(),
+        java.util.Set.of());
+  }
+
+  private @Nullable Blank blank(BlankDefinition definition) {
+    String name = definition.name().value();
+    List<String> pieces = pieces(definition);
+    Length thickness = thickness(definition, pieces);
+    if (thickness == null || pieces.isEmpty()) {
+      return null;
+    }
+    return new Blank(
+        name,
+        definition.material().value(),
+        definition.bought(),
+        pieces,
+        length(definition, pieces),
+        width(definition, pieces),
+        thickness,
+        definition.name().at());
+  }
+
+  /** {@code [side, side, lid]} as {@code [side 1, side 2, lid]}. */
+  private List<String> pieces(BlankDefinition definition) {
+    List<String> pieces = new ArrayList<>();
+    Map<String, Integer> seen = new HashMap<>();
+    for (Located<String> entry : definition.cut()) {
+      Part part = parts.get(entry.value());
+      if (part == null) {
+        continue; // the project stage has named it already
+      }
+      int number = seen.merge(part.name(), 1, Integer::sum);
+      pieces.add(part.pieceName(number));
+    }
+    for (Part part : parts.values().stream().sorted(Comparator.comparing(Part::name)).toList()) {
+      int count = seen.getOrDefault(part.name(), 0);
+      if (count > 0 && count != part.count()) {
+        findings.add(wrongCount(definition, part, count));
+      }
+    }
+    return pieces;
+  }
+
+  private static Finding wrongCount(BlankDefinition definition, Part part, int count) {
+    String message =
+        "blank `%s` is cut into %d of `%s`, but the part's count is %d"
+            .formatted(definition.name().value(), count, part.name(), part.count());
+    String hint = "list `%s` %d times under `cut`".formatted(part.name(), part.count());
+    return Finding.error("wrong-part-count", definition.name().at(), message, hint);
+  }
+
+  private Part partOf(String piece) {
+    Part part = parts.get(Part.nameOf(piece));
+    if (part == null) {
+      throw new IllegalStateException("no part for piece " + piece);
+    }
+    return part;
+  }
+
+  private @Nullable Length thickness(BlankDefinition definition, List<String> pieces) {
+    Length thickest =
+        pieces.stream().map(p -> partOf(p).solid().thickness()).reduce(Length.ZERO, Length::max);
+    if (definition.bought() == Bought.SHEET) {
+      return thickest; // a sheet is not planed: it is as thick as it was measured
+    }
+    Material material =
+        project.materials().stream()
+            .filter(m -> m.name().value().equals(definition.material().value()))
+            .findFirst()
+            .orElse(null);
+    if (material == null) {
+      findings.add(
+          Finding.error(
+              "unknown-material",
+              definition.material().at(),
+              "no material is called `" + definition.material().value() + "`",
+              "add it under `materials`"));
+      return null;
+    }
+    Length thickness = material.thickness().value().asLength();
+    if (thickness.isLess(thickest)) {
+      findings.add(
+          Finding.error(
+              "part-thicker-than-blank",
+              definition.name().at(),
+              "the parts of blank `"
+                  + definition.name().value()
+                  + "` are thicker than its material",
+              "choose a thicker material, or a smaller thickness"));
+    }
+    return thickness;
+  }
+
+  private Reckoning length(BlankDefinition definition, List<String> pieces) {
+    boolean isSheet = definition.bought() == Bought.SHEET;
+    List<Item> items = new ArrayList<>();
+    if (does(Verb.SQUARE_END, definition)) {
+      String trim = isSheet ? "sheet_trim" : "end_trim";
+      items.add(new Item("blank." + trim, "", shop.allowance(trim)));
+    }
+    boolean hasSection = false;
+    for (String piece : pieces) {
+      Located<String> section = definition.sections().get(Part.nameOf(piece));
+      hasSection = section != null;
+      if (section != null) {
+        items.add(new Item("blank.section", piece, evaluate(section)));
+        continue;
+      }
+      Part part = partOf(piece);
+      items.add(new Item("blank.piece", piece, part.solid().length()));
+      Operation cut = crosscut(part.name());
+      Located<String> leave = cut == null ? null : cut.leave();
+      if (leave != null) {
+        items.add(new Item("blank.leave", piece, evaluate(leave)));
+      }
+      items.add(new Item("blank.kerf", piece, kerf(cut, MachineKind.MITER_SAW)));
+    }
+    if (!isSheet && pieces.stream().anyMatch(p -> isFitted(Part.nameOf(p) + ".length"))) {
+      items.add(new Item("blank.fit_reserve", "", shop.allowance("fit_reserve")));
+    }
+    // A section long enough for a machine also leaves enough to hold.
+    if (!hasSection) {
+      String hold = isSheet ? "sheet_hold" : "hold_reserve";
+      items.add(new Item("blank." + hold, "", shop.allowance(hold)));
+    }
+    return new Reckoning(items);
+  }
+
+  private Reckoning width(BlankDefinition definition, List<String> pieces) {
+    List<Item> items = new ArrayList<>();
+    Operation rip = first(Verb.RIP, definition.name().value());
+    Located<String> to = rip == null ? null : rip.to();
+    Length widest =
+        pieces.stream().map(p -> partOf(p).solid().width()).reduce(Length.ZERO, Length::max);
+    items.add(new Item("blank.width", "", to == null ? widest : evaluate(to)));
+    if (does(Verb.JOINT_EDGE, definition)) {
+      items.add(new Item("blank.edge_joint", "", shop.allowance("edge_joint")));
+    }
+    if (rip != null) {
+      items.add(new Item("blank.kerf", "", kerf(rip, MachineKind.TABLE_SAW)));
+      String strip = definition.bought() == Bought.SHEET ? "sheet_strip" : "falling_strip";
+      items.add(new Item("blank." + strip, "", shop.allowance(strip)));
+    }
+    return new Reckoning(items);
+  }
+
+  private boolean does(Verb verb, BlankDefinition definition) {
+    return first(verb, definition.name().value()) != null;
+  }
+
+  private @Nullable Operation first(Verb verb, String target) {
+    return operations.stream()
+        .filter(o -> o.verb().value() == verb)
+        .filter(o -> o.targets().stream().anyMatch(t -> t.value().equals(target)))
+        .findFirst()
+        .orElse(null);
+  }
+
+  private @Nullable Operation crosscut(String part) {
+    return operations.stream()
+        .filter(o -> o.verb().value() == Verb.CROSSCUT)
+        .filter(o -> o.targets().stream().anyMatch(t -> Part.nameOf(t.value()).equals(part)))
+        .findFirst()
+        .orElse(null);
+  }
+
+  private Length kerf(@Nullable Operation operation, MachineKind otherwise) {
+    Located<MachineKind> at = operation == null ? null : operation.at();
+    Machine machine = shop.machine(at == null ? otherwise : at.value());
+    return machine == null ? Length.ZERO : machine.value("kerf", Length.ZERO);
+  }
+
+  private boolean isFitted(String size) {
+    return !sizes.get(size).fitted().isEmpty();
+  }
+
+  private Length evaluate(Located<String> formula) {
+    Evaluated evaluated = findings.take(sizes.evaluate(formula));
+    return evaluated == null ? Length.ZERO : evaluated.value().asLength();
+  }
+}

@@ -1,0 +1,139 @@
+package packetwright.wood.caution;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import packetwright.definition.shop.Machine;
+import packetwright.definition.shop.MachineKind;
+import packetwright.definition.shop.Shop;
+import packetwright.text.formula.Formula;
+import packetwright.text.measure.Figure;
+import packetwright.text.measure.Length;
+import packetwright.text.measure.Rational;
+import packetwright.text.measure.Rule;
+import packetwright.text.measure.Unit;
+import packetwright.text.source.Checked;
+import packetwright.text.source.Findings;
+import packetwright.text.words.Words;
+import packetwright.wood.operation.OperationRun;
+import packetwright.wood.operation.Run;
+
+/** Our hazard rules, and what they say about a procedure. */
+public final class CautionRules {
+  private final RuleFile.Rules rules;
+
+  private CautionRules(RuleFile.Rules rules) {
+    this.rules = rules;
+  }
+
+  /** The rules that every packet is held to. */
+  public static CautionRules builtIn() {
+    return new CautionRules(RuleFile.read());
+  }
+
+  /** Names of the rules, in the order written. */
+  public List<String> names() {
+    return rules.hazards().stream().map(Hazard::name).toList();
+  }
+
+  /** Whether an instructor may accept every refusal of that code. */
+  public boolean isWaivable(String code) {
+    List<Hazard.Refusal> ofCode =
+        rules.hazards().stream()
+            .flatMap(h -> h.refusals().stream())
+            .filter(r -> r.code().equals(code))
+            .toList();
+    return !ofCode.isEmpty() && ofCode.stream().allMatch(Hazard.Refusal::isWaivable);
+  }
+
+  /** Where a shop's limits allow more than ours, in the order of our limits. */
+  public List<LooserLimit> looserLimits(Shop shop) {
+    List<LooserLimit> looser = new ArrayList<>();
+    for (Limit limit : rules.limits().values()) {
+      MachineKind kind = MachineKind.of(limit.machine());
+      Machine machine = kind == null ? null : shop.machine(kind);
+      if (machine != null && limit.isLooser(machine.value(limit.name(), limit.is()))) {
+        Length stated = machine.value(limit.name(), limit.is());
+        looser.add(
+            new LooserLimit(limit.machine(), limit.name(), stated, limit.is(), limit.source()));
+      }
+    }
+    return looser;
+  }
+
+  /**
+   * The cautions of a procedure, by step and then most severe first, each rule once in a step; a
+   * refusal is also an error, beside the value. The reasons print lengths in the shop's unit.
+   */
+  public Checked<List<Caution>> apply(Run run, Shop shop, Words words) {
+    Findings findings = new Findings();
+    Rule rule = new Rule(Rational.ONE, shop.unit() == Unit.INCH ? Unit.INCH : Unit.MILLIMETRE);
+    RefusalReport report = new RefusalReport(run, rule);
+    Map<String, Caution> merged = new LinkedHashMap<>();
+    Set<String> seen = new HashSet<>();
+    for (OperationRun operation : run.operations()) {
+      RunValues values = new RunValues(operation, rules.limits());
+      for (Hazard hazard : rules.hazards()) {
+        if (!applies(hazard, values) || (hazard.isOncePerMachine() && !isNew(values, seen))) {
+          continue;
+        }
+        List<Hazard.Refusal> refused =
+            hazard.refusals().stream().filter(r -> holds(r.when(), values)).toList();
+        refused.forEach(r -> findings.add(report.finding(r, values)));
+        Caution caution = new Printing(words, rule).caution(hazard, values, !refused.isEmpty());
+        merged.merge(caution.step() + " " + caution.rule(), caution, (a, b) -> b.refuses() ? b : a);
+      }
+    }
+    List<Caution> cautions = new ArrayList<>(merged.values());
+    cautions.sort(Comparator.comparingInt(Caution::step).thenComparing(Caution::signal));
+    return new Checked<>(List.copyOf(cautions), findings.list());
+  }
+
+  private static boolean applies(Hazard hazard, RunValues values) {
+    return values.hasPiece()
+        && hazard.concerns(values.run().tool())
+        && holds(hazard.when(), values);
+  }
+
+  private static boolean isNew(RunValues values, Set<String> seen) {
+    MachineKind tool = values.run().tool();
+    return seen.add(tool == null ? "" : tool.word());
+  }
+
+  private static boolean holds(Formula when, RunValues values) {
+    Checked<Boolean> holds = when.holds(values);
+    if (!holds.isGood()) {
+      throw new IllegalStateException(holds.findings().toString());
+    }
+    return holds.value();
+  }
+
+  /** Puts a rule into words. */
+  private record Printing(Words words, Rule rule) {
+    Caution caution(Hazard hazard, RunValues values, boolean refuses) {
+      Object[] amounts =
+          hazard.shows().stream().map(name -> figure(name, values)).toArray(Object[]::new);
+      String phrase = "caution." + hazard.name();
+      return new Caution(
+          hazard.name(),
+          hazard.signal(),
+          words.plain(phrase + ".hazard"),
+          words.plain(phrase + ".consequence"),
+          words.plain(phrase + ".avoid"),
+          hazard.source(),
+          words.plain(phrase + ".why", amounts),
+          values.run().step().number(),
+          values.piece().name(),
+          refuses,
+          values.run().operation().place());
+    }
+
+    private Figure figure(String name, RunValues values) {
+      return rule.printExactly(values.amount(name).asLength());
+    }
+  }
+}

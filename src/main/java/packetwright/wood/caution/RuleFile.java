@@ -1,0 +1,123 @@
+package packetwright.wood.caution;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import packetwright.definition.shop.MachineKind;
+import packetwright.text.document.Node;
+import packetwright.text.document.Yaml;
+import packetwright.text.formula.Formula;
+import packetwright.text.measure.QuantityReader;
+import packetwright.text.measure.Unit;
+import packetwright.text.source.Checked;
+import packetwright.text.source.Located;
+
+/** Reads our own rules; whatever is wrong with them is our bug. */
+final class RuleFile {
+  private static final String FILE = "cautions.yaml";
+
+  /** Key that every limit and rule has. */
+  private static final String SOURCE = "source";
+
+  private RuleFile() {}
+
+  /**
+   * What the file holds.
+   *
+   * @param hazards in the order written
+   * @param limits by machine and name, {@code jointer.shortest}, in the order written
+   */
+  record Rules(List<Hazard> hazards, Map<String, Limit> limits) {}
+
+  static Rules read() {
+    try (InputStream in = RuleFile.class.getResourceAsStream(FILE)) {
+      if (in == null) {
+        throw new IllegalStateException("no " + FILE);
+      }
+      String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+      return rules((Node.Mapping) good(Yaml.read(FILE, text)));
+    } catch (IOException e) {
+      throw new UncheckedIOException(FILE, e);
+    }
+  }
+
+  private static Rules rules(Node.Mapping file) {
+    Map<String, Limit> limits = new LinkedHashMap<>();
+    for (Node.Entry entry : file.entries("limits")) {
+      String name = entry.key().value();
+      limits.put(name, limit(name, (Node.Mapping) entry.value()));
+    }
+    return new Rules(
+        file.items("rules").stream().map(rule -> hazard((Node.Mapping) rule)).toList(), limits);
+  }
+
+  private static Limit limit(String name, Node.Mapping limit) {
+    String[] parts = name.split("\\.", 2);
+    return new Limit(
+        parts[0],
+        parts[1],
+        good(QuantityReader.read(text(limit, "is"), Unit.INCH)).asLength(),
+        text(limit, "stricter").value().equals("longer"),
+        text(limit, SOURCE).value());
+  }
+
+  private static Hazard hazard(Node.Mapping rule) {
+    return new Hazard(
+        text(rule, "name").value(),
+        machines(rule.texts("at")),
+        formula(rule),
+        Caution.Signal.valueOf(text(rule, "signal").value().toUpperCase(Locale.ROOT)),
+        rule.get("once") != null,
+        rule.texts("shows").stream().map(Located::value).toList(),
+        text(rule, SOURCE).value(),
+        rule.items("refusals").stream().map(r -> refusal((Node.Mapping) r)).toList());
+  }
+
+  private static Hazard.Refusal refusal(Node.Mapping refusal) {
+    return new Hazard.Refusal(
+        text(refusal, "code").value(),
+        formula(refusal),
+        text(refusal, "message").value(),
+        text(refusal, "hint").value(),
+        refusal.text("longer", ""),
+        text(refusal, "waivable").value().equals("true"));
+  }
+
+  private static Set<MachineKind> machines(List<Located<String>> words) {
+    Set<MachineKind> machines = new LinkedHashSet<>();
+    for (Located<String> word : words) {
+      MachineKind kind = MachineKind.of(word.value());
+      if (kind == null) {
+        throw new IllegalStateException(word.at() + ": no machine is called " + word.value());
+      }
+      machines.add(kind);
+    }
+    return machines;
+  }
+
+  private static Formula formula(Node.Mapping rule) {
+    return good(Formula.parse(text(rule, "when"), Unit.INCH));
+  }
+
+  private static Located<String> text(Node.Mapping rule, String key) {
+    Located<String> text = rule.text(key);
+    if (text == null) {
+      throw new IllegalStateException(rule.at() + ": no `" + key + "`");
+    }
+    return text;
+  }
+
+  private static <T> T good(Checked<T> checked) {
+    if (!checked.isGood()) {
+      throw new IllegalStateException(checked.findings().toString());
+    }
+    return checked.value();
+  }
+}

@@ -1,0 +1,121 @@
+package packetwright.wood.operation;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import packetwright.definition.project.PartDefinition.FeatureKind;
+import packetwright.definition.project.Side;
+import packetwright.definition.shop.MachineKind;
+import packetwright.definition.size.Size;
+import packetwright.text.source.Located;
+import packetwright.text.source.NearMiss;
+import packetwright.wood.operation.Simulation.Outcome;
+import packetwright.wood.operation.Workpiece.State;
+import packetwright.wood.part.Part;
+
+/** What is done at the bench: laying out, measuring, sanding, easing, finishing. */
+final class Handwork {
+  private Handwork() {}
+
+  static @Nullable Outcome layOut(Situation s) {
+    Workpiece piece = s.piece(s.target());
+    if (piece == null) {
+      return null;
+    }
+    Side end = s.reference(Side.LEFT);
+    s.require(
+        piece,
+        end,
+        State.SQUARE,
+        "no-squared-end",
+        "add `- square_end: " + piece.name() + "` before, since everything is measured from there");
+    Workpiece drawn = piece.withHistory(piece.history().laidOut(true));
+    return s.done(s.bench().with(drawn), null, List.of(piece), List.of(drawn), null);
+  }
+
+  static @Nullable Outcome inspect(Situation s) {
+    Located<String> target = s.target();
+    Size size = s.inputs().sizes().find(target.value());
+    if (size == null) {
+      List<String> measured =
+          s.inputs().sizes().all().stream().filter(Size::isMeasured).map(Size::name).toList();
+      s.error(
+          "unknown-name",
+          target.at(),
+          "no size is called `" + target.value() + "`",
+          NearMiss.hint(target.value(), measured));
+      return null;
+    }
+    Located<String> named = s.operation().piece();
+    List<Workpiece> pieces = named == null ? List.of() : s.pieces(named);
+    for (Workpiece piece : pieces) {
+      requireCut(s, piece, "there is nothing to measure on it yet");
+    }
+    Bench bench = s.bench().withInspected(size.name());
+    return s.done(bench, null, pieces, pieces, null);
+  }
+
+  /**
+   * Notes an error where a feature that another part fits into has not been cut in a piece yet; a
+   * notch or a hole may wait.
+   */
+  static void requireCut(Situation s, Workpiece piece, String consequence) {
+    Part part = s.inputs().part(Part.nameOf(piece.name()));
+    if (part == null) {
+      return;
+    }
+    for (Part.Feature feature : part.features()) {
+      boolean mayWait = feature.kind() == FeatureKind.NOTCH || feature.kind() == FeatureKind.HOLE;
+      if (!mayWait && !piece.history().aims().contains(part.name() + "." + feature.name())) {
+        s.error(
+            "piece-unfinished",
+            "`"
+                + piece.name()
+                + "` has no `"
+                + feature.name()
+                + "` yet at this step, so "
+                + consequence,
+            "move this operation after the one that cuts it");
+      }
+    }
+  }
+
+  static @Nullable Outcome sand(Situation s) {
+    return treated(s, s.tool(MachineKind.SANDING_BLOCK), State.SANDED);
+  }
+
+  static @Nullable Outcome ease(Situation s) {
+    return treated(s, s.tool(MachineKind.SANDING_BLOCK), State.EASED);
+  }
+
+  static @Nullable Outcome finish(Situation s) {
+    for (Workpiece piece : s.targets()) {
+      for (Side side : sides(s)) {
+        s.require(piece, side, State.EASED, "not-eased", "add `- ease:` before the finish");
+        s.require(piece, side, State.SANDED, "not-sanded", "add `- sand:` before the finish");
+      }
+    }
+    return treated(s, s.tool(MachineKind.BRUSH), State.FINISHED);
+  }
+
+  private static List<Side> sides(Situation s) {
+    List<Side> sides = s.operation().sides();
+    return sides.isEmpty() ? List.of(Side.values()) : sides;
+  }
+
+  private static @Nullable Outcome treated(Situation s, MachineKind tool, State state) {
+    List<Workpiece> before = s.targets();
+    if (before.isEmpty()) {
+      return null;
+    }
+    List<Workpiece> after = new ArrayList<>();
+    for (Workpiece piece : before) {
+      Workpiece changed = piece;
+      for (Side side : sides(s)) {
+        changed = changed.with(side, state);
+      }
+      after.add(changed);
+    }
+    return s.done(s.bench().withAll(after), tool, before, after, null);
+  }
+}

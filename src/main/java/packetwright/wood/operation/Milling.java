@@ -1,0 +1,175 @@
+package packetwright.wood.operation;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import packetwright.definition.project.Project.Bought;
+import packetwright.definition.project.Side;
+import packetwright.definition.shop.MachineKind;
+import packetwright.definition.size.Evaluated;
+import packetwright.text.measure.Length;
+import packetwright.text.source.Located;
+import packetwright.wood.blank.Blank;
+import packetwright.wood.operation.OperationRun.Feed;
+import packetwright.wood.operation.OperationRun.Work;
+import packetwright.wood.operation.Setting.Kind;
+import packetwright.wood.operation.Simulation.Outcome;
+import packetwright.wood.operation.Workpiece.State;
+import packetwright.wood.part.Solid;
+
+/** From a board as bought to a blank that is flat, straight and of the right thickness. */
+final class Milling {
+  private Milling() {}
+
+  static @Nullable Outcome roughCut(Situation s) {
+    Located<String> target = s.target();
+    Blank blank = s.inputs().blank(target.value());
+    if (blank == null) {
+      s.error(
+          "unknown-blank",
+          target.at(),
+          "no blank is called `" + target.value() + "`",
+          "define it under `blanks`, or name one of those that stand there");
+      return null;
+    }
+    if (s.bench().piece(blank.name()) != null || s.bench().gone().containsKey(blank.name())) {
+      s.error(
+          "blank-cut-twice",
+          target.at(),
+          "`" + blank.name() + "` has been cut already",
+          "delete one of the two operations");
+    }
+    MachineKind tool = s.tool(MachineKind.MITER_SAW);
+    Length length = s.set("length", blank.length().total(), "", Kind.FREE, null);
+    Length width = s.set("width", blank.width().total(), "", Kind.FREE, null);
+    Solid solid = Solid.block(length, width, blank.thickness());
+    Workpiece piece =
+        new Workpiece(blank.name(), blank.name(), solid, statesAsBought(blank.bought()));
+    return s.done(s.bench().with(piece), tool, List.of(), List.of(piece), null);
+  }
+
+  private static Map<Side, Set<State>> statesAsBought(Bought bought) {
+    Map<Side, Set<State>> states = new EnumMap<>(Side.class);
+    if (bought != Bought.ROUGH) {
+      states.put(Side.OUTSIDE, Set.of(State.FLAT));
+      states.put(Side.INSIDE, Set.of(State.FLAT));
+    }
+    if (bought == Bought.SURFACED_4) {
+      states.put(Side.TOP, Set.of(State.STRAIGHT, State.SQUARE));
+    }
+    if (bought == Bought.SURFACED_4 || bought == Bought.SHEET) {
+      states.put(Side.BOTTOM, Set.of(State.STRAIGHT, State.SQUARE));
+    }
+    return states;
+  }
+
+  static @Nullable Outcome planeToThickness(Situation s) {
+    Located<String> to = s.operation().to();
+    Evaluated wanted = to == null ? null : s.length(to);
+    if (wanted == null) {
+      if (to == null) {
+        s.error("missing-to", "the thickness to plane to is missing", "add `to:` with a size");
+      }
+      return null;
+    }
+    MachineKind tool = s.tool(MachineKind.PLANER);
+    Length thickness =
+        s.set(
+            "thickness",
+            wanted.value().asLength(),
+            "",
+            Kind.BOUND,
+            s.tolerance(to == null ? "" : to.value().strip()));
+    List<Workpiece> before = s.targets();
+    List<Workpiece> after = new ArrayList<>();
+    Length most = Length.ZERO;
+    for (Workpiece piece : before) {
+      Length off = piece.solid().thickness().minus(thickness);
+      if (off.signum() < 0) {
+        s.error(
+            "piece-too-thin",
+            "`" + piece.name() + "` is only " + s.print(piece.solid().thickness()) + " thick here",
+            "choose thicker material, or a smaller thickness");
+        return null;
+      }
+      s.requireCapacity(tool, piece.solid().width(), thickness);
+      Side down = s.reference(piece.is(Side.OUTSIDE, State.FLAT) ? Side.OUTSIDE : Side.INSIDE);
+      s.require(
+          piece, down, State.FLAT, "no-flat-face", "joint a face first, or buy surfaced boards");
+      Workpiece planed =
+          down == Side.OUTSIDE
+              ? piece.slice(2, Length.ZERO, thickness, s.index())
+              : piece.slice(2, off, piece.solid().thickness(), s.index());
+      after.add(planed.fresh(down.opposite(), State.FLAT));
+      most = most.max(off);
+    }
+    Length depth = perPass(s, tool, most);
+    return s.done(s.bench().withAll(after), tool, before, after, alongTheGrain(before, depth));
+  }
+
+  static @Nullable Outcome jointFace(Situation s) {
+    Side face = s.operation().sides().isEmpty() ? Side.OUTSIDE : s.operation().sides().get(0);
+    return joint(s, face, "face_joint", State.FLAT);
+  }
+
+  static @Nullable Outcome jointEdge(Situation s) {
+    Side edge = s.operation().sides().isEmpty() ? Side.BOTTOM : s.operation().sides().get(0);
+    Side fence = s.reference(Side.OUTSIDE);
+    for (Workpiece piece : s.targets()) {
+      s.require(
+          piece,
+          fence,
+          State.FLAT,
+          "no-flat-face",
+          "joint or plane a face before the edge, or buy surfaced boards");
+    }
+    return joint(s, edge, "edge_joint", State.STRAIGHT, State.SQUARE);
+  }
+
+  private static @Nullable Outcome joint(Situation s, Side side, String allowance, State... made) {
+    MachineKind tool = s.tool(MachineKind.JOINTER);
+    Length off = s.set("amount", s.inputs().shop().allowance(allowance), "", Kind.FREE, null);
+    List<Workpiece> before = s.targets();
+    List<Workpiece> after = new ArrayList<>();
+    int axis = side.axis();
+    for (Workpiece piece : before) {
+      Length extent = piece.solid().extent(axis);
+      if (!off.isLess(extent)) {
+        s.error(
+            "piece-too-narrow",
+            "`" + piece.name() + "` is only " + s.print(extent) + " across here",
+            "start from a larger blank");
+        return null;
+      }
+      boolean isFace = axis == 2;
+      s.requireCapacity(
+          tool, isFace ? piece.solid().width() : Length.ZERO, piece.solid().thickness());
+      Workpiece cut =
+          side.isFar()
+              ? piece.slice(axis, Length.ZERO, extent.minus(off), s.index())
+              : piece.slice(axis, off, extent, s.index());
+      after.add(cut.fresh(side, made));
+    }
+    Length depth = perPass(s, tool, off);
+    return s.done(s.bench().withAll(after), tool, before, after, alongTheGrain(before, depth));
+  }
+
+  /** Notes how many passes take an amount off, and answers how deep each of them is at most. */
+  private static Length perPass(Situation s, MachineKind tool, Length off) {
+    Length most = s.machineValue(tool, "depth_per_pass");
+    if (most.signum() <= 0 || off.signum() <= 0) {
+      return off;
+    }
+    s.passes(off.dividedBy(most).ceiling().intValueExact());
+    return most.min(off);
+  }
+
+  private static Work alongTheGrain(List<Workpiece> pieces, Length depth) {
+    Length shortest =
+        pieces.stream().map(p -> p.solid().length()).reduce(Length::min).orElse(Length.ZERO);
+    return new Work(Feed.ALONG, Length.ZERO, depth, shortest, Length.ZERO, false, Set.of());
+  }
+}

@@ -1,0 +1,335 @@
+package packetwright.wood.operation;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import packetwright.definition.procedure.Operation;
+import packetwright.definition.project.Project.Bought;
+import packetwright.definition.project.Side;
+import packetwright.definition.shop.MachineKind;
+import packetwright.definition.size.Evaluated;
+import packetwright.definition.size.Size;
+import packetwright.text.measure.Length;
+import packetwright.text.source.Located;
+import packetwright.wood.blank.Blank;
+import packetwright.wood.operation.OperationRun.Feed;
+import packetwright.wood.operation.OperationRun.Work;
+import packetwright.wood.operation.Setting.Kind;
+import packetwright.wood.operation.Simulation.Outcome;
+import packetwright.wood.operation.Workpiece.State;
+import packetwright.wood.part.Part;
+
+/** Cuts that go through: a blade's width of wood is lost at each. */
+final class Parting {
+  private Parting() {}
+
+  static @Nullable Outcome squareEnd(Situation s) {
+    MachineKind tool = s.tool(MachineKind.MITER_SAW);
+    Side end = s.operation().sides().isEmpty() ? Side.LEFT : s.operation().sides().get(0);
+    Workpiece piece = s.piece(s.target());
+    if (piece == null) {
+      return null;
+    }
+    requireStraightEdge(s, piece, s.reference(Side.BOTTOM));
+    s.requireCapacity(tool, piece.solid().width(), piece.solid().thickness());
+    Length trim = s.set("trim", trim(s, piece), "", Kind.FREE, null);
+    Length length = piece.solid().length();
+    if (!trim.isLess(length)) {
+      return tooShort(s, piece, trim);
+    }
+    Workpiece cut =
+        end == Side.LEFT
+            ? piece.slice(0, trim, length, s.index())
+            : piece.slice(0, Length.ZERO, length.minus(trim), s.index());
+    Workpiece squared = cut.fresh(end, State.SQUARE);
+    Work work =
+        new Work(
+            Feed.ACROSS,
+            Length.ZERO,
+            piece.solid().thickness(),
+            squared.solid().length(),
+            Length.ZERO,
+            true,
+            Set.of());
+    return s.done(s.bench().with(squared), tool, List.of(piece), List.of(squared), work);
+  }
+
+  private static Length trim(Situation s, Workpiece piece) {
+    Blank blank = s.inputs().blank(piece.blank());
+    boolean isSheet = blank != null && blank.bought() == Bought.SHEET;
+    return s.inputs().shop().allowance(isSheet ? "sheet_trim" : "end_trim");
+  }
+
+  static @Nullable Outcome crosscut(Situation s) {
+    Located<String> target = s.target();
+    Part part = s.inputs().part(target.value());
+    if (part == null) {
+      s.error(
+          "unknown-part",
+          target.at(),
+          "no part is called `" + target.value() + "`",
+          "name one of the parts that the project defines");
+      return null;
+    }
+    Located<String> of = s.operation().of();
+    Workpiece rest = s.piece(of == null ? new Located<>(part.blank(), target.at()) : of);
+    if (rest == null) {
+      return null;
+    }
+    MachineKind tool = s.tool(MachineKind.MITER_SAW);
+    Side end = s.reference(Side.LEFT);
+    requireStraightEdge(s, rest, Side.BOTTOM);
+    s.require(
+        rest,
+        end,
+        State.SQUARE,
+        "no-squared-end",
+        "add `- square_end: " + rest.name() + "` before");
+    if (!rest.history().isLaidOut()) {
+      s.error(
+          "not-laid-out",
+          "no lines are drawn on `" + rest.name() + "` before it is cut up",
+          "add `- lay_out: " + rest.name() + "` before");
+      rest = rest.withHistory(rest.history().laidOut(true)); // said once
+    }
+    s.requireCapacity(tool, rest.solid().width(), rest.solid().thickness());
+    Length stop = stop(s, part);
+    return stop == null ? null : freed(s, part, rest, new Cut(tool, end, stop));
+  }
+
+  /**
+   * How a part is parted from the rest.
+   *
+   * @param tool that cuts
+   * @param end measured from
+   * @param stop distance from that end to the near side of the blade
+   */
+  private record Cut(MachineKind tool, Side end, Length stop) {}
+
+  private static @Nullable Length stop(Situation s, Part part) {
+    Size length = s.inputs().sizes().get(part.name() + ".length");
+    s.requireInspected(length.fitted());
+    Located<String> leave = s.operation().leave();
+    Evaluated extra = leave == null ? null : s.length(leave);
+    if (leave != null && extra == null) {
+      return null;
+    }
+    Length drawn = part.solid().length();
+    Length reckoned = extra == null ? drawn : drawn.plus(extra.value().asLength());
+    Kind kind = extra == null ? Kind.BOUND : Kind.FREE;
+    return s.set(
+        "stop",
+        reckoned,
+        "near",
+        kind,
+        s.tolerance(part.name() + ".length"),
+        !length.fitted().isEmpty(),
+        List.of());
+  }
+
+  private static @Nullable Outcome freed(Situation s, Part part, Workpiece whole, Cut cut) {
+    Length kerf = s.machineValue(cut.tool(), "kerf");
+    int already = s.bench().named(part.name()).size();
+    List<Workpiece> result = new ArrayList<>();
+    Bench bench = s.bench();
+    Workpiece rest = whole;
+    for (int i = 1; i <= s.operation().count(); i++) {
+      if (already + i > part.count()) {
+        s.error(
+            "part-cut-twice",
+            s.target().at(),
+            "`"
+                + part.name()
+                + "` is cut "
+                + (already + i)
+                + " times, and the project has "
+                + part.count(),
+            "lower `count`, or delete the operation");
+        return null;
+      }
+      if (rest == null || rest.solid().length().isLess(cut.stop())) {
+        return tooShort(s, rest == null ? whole : rest, cut.stop());
+      }
+      Workpiece piece =
+          sliceAt(rest, cut, Length.ZERO, cut.stop(), s.index())
+              .named(part.pieceName(already + i))
+              .fresh(cut.end().opposite(), State.SQUARE);
+      Length over = cut.stop().minus(part.solid().length());
+      boolean isLeftLong = s.operation().leave() != null;
+      result.add(piece.withHistory(piece.history().withOver(isLeftLong ? over : Length.ZERO)));
+      Length used = cut.stop().plus(kerf);
+      Length left = rest.solid().length();
+      rest = left.isMore(used) ? sliceAt(rest, cut, used, left, s.index()) : null;
+      rest = rest == null ? null : rest.fresh(cut.end(), State.SQUARE);
+    }
+    bench = bench.withAll(result);
+    bench = rest == null ? bench.without(whole.name(), s.step().label()) : bench.with(rest);
+    if (rest != null) {
+      result.add(rest);
+    }
+    Length free = rest == null ? cut.stop() : cut.stop().min(rest.solid().length());
+    Work work =
+        new Work(
+            Feed.ACROSS,
+            Length.ZERO,
+            whole.solid().thickness(),
+            held(s.operation(), cut.stop(), rest),
+            free,
+            true,
+            Set.of());
+    return s.done(bench, cut.tool(), List.of(whole), result, work);
+  }
+
+  /** With a stop block the part is held against it; without one, the longer piece is. */
+  private static Length held(Operation operation, Length part, @Nullable Workpiece rest) {
+    return operation.stop() || rest == null ? part : part.max(rest.solid().length());
+  }
+
+  /** What lies between two distances from the end that the cut is measured from. */
+  private static Workpiece sliceAt(
+      Workpiece piece, Cut cut, Length near, Length far, int operation) {
+    Length length = piece.solid().length();
+    return cut.end() == Side.LEFT
+        ? piece.slice(0, near, far, operation)
+        : piece.slice(0, length.minus(far), length.minus(near), operation);
+  }
+
+  static @Nullable Outcome rip(Situation s) {
+    Located<String> target = s.target();
+    Workpiece piece = s.piece(target);
+    if (piece == null) {
+      return null;
+    }
+    MachineKind tool = s.tool(MachineKind.TABLE_SAW);
+    Side edge = s.reference(Side.BOTTOM);
+    requireStraightEdge(s, piece, edge);
+    Side table = s.operation().from().size() > 1 ? s.operation().from().get(1) : Side.OUTSIDE;
+    s.require(piece, table, State.FLAT, "no-flat-face", "joint or plane that face before ripping");
+    s.requireCapacity(tool, Length.ZERO, piece.solid().thickness());
+    Length fence = ripFence(s, piece);
+    if (fence == null) {
+      return null;
+    }
+    Length width = piece.solid().width();
+    if (!fence.isLess(width)) {
+      s.error(
+          "piece-too-narrow",
+          "`"
+              + piece.name()
+              + "` is only "
+              + s.print(width)
+              + " wide here, so nothing is left to"
+              + " rip off",
+          "start from a wider blank, or delete the operation");
+      return null;
+    }
+    boolean isMachined = tool != MachineKind.BAND_SAW && tool != MachineKind.HAND_SAW;
+    State[] made = isMachined ? new State[] {State.STRAIGHT, State.SQUARE} : new State[0];
+    Workpiece ripped =
+        (edge.isFar()
+                ? piece.slice(1, width.minus(fence), width, s.index())
+                : piece.slice(1, Length.ZERO, fence, s.index()))
+            .fresh(edge.opposite(), made);
+    Length strip = width.minus(fence).minus(s.machineValue(tool, "kerf")).max(Length.ZERO);
+    Bench bench = s.bench().with(ripped);
+    List<Workpiece> result = new ArrayList<>(List.of(ripped));
+    Located<String> makes = s.operation().makes();
+    if (makes != null && strip.signum() > 0) {
+      Workpiece kept =
+          (edge.isFar()
+                  ? piece.slice(1, Length.ZERO, strip, s.index())
+                  : piece.slice(1, width.minus(strip), width, s.index()))
+              .named(makes.value())
+              .fresh(edge, made);
+      bench = bench.with(kept);
+      result.add(kept);
+    }
+    Work work =
+        new Work(
+            Feed.ALONG,
+            fence,
+            piece.solid().thickness(),
+            piece.solid().length(),
+            Length.ZERO,
+            true,
+            Set.of());
+    return s.done(bench, tool, List.of(piece), result, work);
+  }
+
+  private static @Nullable Length ripFence(Situation s, Workpiece piece) {
+    Located<String> to = s.operation().to();
+    Part part = s.inputs().part(Part.nameOf(piece.name()));
+    if (to == null && part == null) {
+      s.error("missing-to", "the width to rip to is missing", "add `to:` with a size");
+      return null;
+    }
+    String name = to == null ? Part.nameOf(piece.name()) + ".width" : to.value().strip();
+    Evaluated wanted = s.length(to == null ? new Located<>(name, s.operation().place()) : to);
+    return wanted == null
+        ? null
+        : s.set(
+            "fence",
+            wanted.value().asLength(),
+            "near",
+            Kind.BOUND,
+            s.tolerance(name),
+            !wanted.fitted().isEmpty(),
+            List.of());
+  }
+
+  static @Nullable Outcome cutToFit(Situation s) {
+    MachineKind tool = s.tool(MachineKind.BLOCK_PLANE);
+    Side end = s.operation().sides().isEmpty() ? Side.RIGHT : s.operation().sides().get(0);
+    Workpiece piece = s.piece(s.target());
+    Part part = piece == null ? null : s.inputs().part(Part.nameOf(piece.name()));
+    if (piece == null || part == null) {
+      if (piece != null) {
+        s.error("unknown-part", "`" + piece.name() + "` is not a part", "name a part");
+      }
+      return null;
+    }
+    if (piece.history().over().signum() <= 0) {
+      s.error(
+          "nothing-to-trim",
+          "`" + piece.name() + "` was not left long",
+          "add `leave:` to the crosscut that makes it");
+    }
+    String size = part.name() + ".length";
+    Length length = s.set("length", part.solid().length(), "", Kind.BOUND, s.tolerance(size));
+    Length now = piece.solid().length();
+    if (now.isLess(length)) {
+      return tooShort(s, piece, length);
+    }
+    Workpiece cut =
+        end == Side.RIGHT
+            ? piece.slice(0, Length.ZERO, length, s.index())
+            : piece.slice(0, now.minus(length), now, s.index());
+    Workpiece trimmed =
+        cut.withHistory(cut.history().withOver(Length.ZERO)).fresh(end, State.SQUARE);
+    return s.done(s.bench().with(trimmed), tool, List.of(piece), List.of(trimmed), null);
+  }
+
+  static void requireStraightEdge(Situation s, Workpiece piece, Side edge) {
+    s.require(
+        piece,
+        edge,
+        State.STRAIGHT,
+        "no-straight-edge",
+        "add `- joint_edge: " + piece.name() + "` before, or use the other edge");
+  }
+
+  private static @Nullable Outcome tooShort(Situation s, Workpiece piece, Length wanted) {
+    s.error(
+        "blank-too-short",
+        "`"
+            + piece.name()
+            + "` is only "
+            + s.print(piece.solid().length())
+            + " long here, and "
+            + s.print(wanted)
+            + " is to come out of it",
+        "start from a longer blank");
+    return null;
+  }
+}

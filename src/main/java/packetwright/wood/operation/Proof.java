@@ -1,0 +1,240 @@
+package packetwright.wood.operation;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import packetwright.definition.project.Side;
+import packetwright.text.measure.Length;
+import packetwright.text.source.Finding;
+import packetwright.text.source.Located;
+import packetwright.wood.operation.Simulation.Inputs;
+import packetwright.wood.operation.Workpiece.State;
+import packetwright.wood.part.Box;
+import packetwright.wood.part.Difference;
+import packetwright.wood.part.Part;
+import packetwright.wood.part.Removal;
+
+/** Compares every part as made with the part as drawn, and names the step that spoiled it. */
+final class Proof {
+  private final Inputs inputs;
+  private final Run run;
+  private final List<Finding> findings = new ArrayList<>();
+
+  private Proof(Inputs inputs, Run run) {
+    this.inputs = inputs;
+    this.run = run;
+  }
+
+  static List<Finding> check(Inputs inputs, Run run) {
+    Proof proof = new Proof(inputs, run);
+    for (Part part : inputs.parts()) {
+      proof.check(part);
+    }
+    return proof.findings;
+  }
+
+  private void check(Part part) {
+    List<Workpiece> made = run.made().getOrDefault(part.name(), List.of());
+    if (made.size() < part.count()) {
+      findings.add(
+          Finding.error(
+              "part-never-made",
+              part.at(),
+              "part "
+                  + part.letter()
+                  + ", `"
+                  + part.name()
+                  + "`, is cut free "
+                  + made.size()
+                  + " of "
+                  + part.count()
+                  + " times",
+              "add `- crosscut: " + part.name() + "` to a step"));
+      return;
+    }
+    for (Workpiece piece : made) {
+      if (piece.history().over().signum() > 0) {
+        leftLong(part, piece);
+        return;
+      }
+      Difference difference = Difference.between(piece.solid(), part.solid());
+      if (difference != null) {
+        differs(part, piece, difference);
+        return;
+      }
+      if (!piece.is(Side.OUTSIDE, State.EASED)) {
+        findings.add(
+            Finding.warning(
+                "edges-not-eased",
+                part.at(),
+                "the edges of part " + part.letter() + ", `" + piece.name() + "`, stay sharp",
+                "add `- ease: " + part.name() + "` to a late step"));
+        return;
+      }
+    }
+  }
+
+  private void leftLong(Part part, Workpiece piece) {
+    int maker = piece.history().extents().get(0);
+    findings.add(
+        at(
+            maker,
+            part,
+            "left-long",
+            "part "
+                + part.letter()
+                + ", `"
+                + piece.name()
+                + "`, is left "
+                + inputs.print(piece.history().over())
+                + " long and never trimmed",
+            "add `- cut_to_fit: " + piece.name() + "` to a later step"));
+  }
+
+  private void differs(Part part, Workpiece piece, Difference difference) {
+    String subject = "part " + part.letter() + ", `" + piece.name() + "`, comes out ";
+    switch (difference.kind()) {
+      case EXTENT -> extent(part, piece, difference, subject);
+      case WOOD_GONE -> {
+        Box place = place(difference);
+        int maker = makerOf(piece, place);
+        findings.add(
+            at(
+                maker,
+                part,
+                "part-differs",
+                subject + "with wood cut away that the drawing keeps, " + where(place),
+                settingHint(maker)));
+      }
+      case WOOD_LEFT, HOLE -> {
+        Part.Feature feature = featureAt(part, difference);
+        int maker = feature == null ? -1 : cutOf(part, feature);
+        String target =
+            feature == null
+                ? "a hole of `" + part.name() + "`"
+                : part.name() + "." + feature.name();
+        if (maker < 0) {
+          findings.add(
+              Finding.error(
+                  "feature-not-cut",
+                  part.at(),
+                  "no step cuts `" + target + "`",
+                  "add `- cut: " + target + "` to a step"));
+        } else {
+          findings.add(
+              at(
+                  maker,
+                  part,
+                  "part-differs",
+                  subject + "with `" + target + "` not as drawn",
+                  settingHint(maker)));
+        }
+      }
+    }
+  }
+
+  private static Box place(Difference difference) {
+    Box place = difference.place();
+    if (place == null) {
+      throw new IllegalStateException("a difference of cells without a place: " + difference);
+    }
+    return place;
+  }
+
+  private void extent(Part part, Workpiece piece, Difference difference, String subject) {
+    Length amount = difference.amount();
+    boolean isMore = amount.signum() > 0;
+    String word =
+        switch (difference.axis()) {
+          case 0 -> isMore ? "long" : "short";
+          case 1 -> isMore ? "wide" : "narrow";
+          default -> isMore ? "thick" : "thin";
+        };
+    int maker = piece.history().extents().get(difference.axis());
+    String message =
+        subject
+            + inputs.print(amount.magnitude())
+            + " too "
+            + word
+            + ": "
+            + inputs.print(piece.solid().extent(difference.axis()))
+            + " and not "
+            + inputs.print(part.solid().extent(difference.axis()));
+    findings.add(
+        maker < 0
+            ? Finding.error(
+                "part-differs", part.at(), message, "add the operation that brings it to size")
+            : at(maker, part, "part-differs", message, settingHint(maker)));
+  }
+
+  private String where(Box place) {
+    return "from "
+        + inputs.print(place.low().x())
+        + " to "
+        + inputs.print(place.high().x())
+        + " along it and from "
+        + inputs.print(place.low().y())
+        + " to "
+        + inputs.print(place.high().y())
+        + " above its bottom edge";
+  }
+
+  private String settingHint(int maker) {
+    return maker < 0
+        ? "look at the step that makes this cut"
+        : "look at the settings of `"
+            + verbOf(maker)
+            + "` in step "
+            + run.operations().get(maker).step().label();
+  }
+
+  private String verbOf(int operation) {
+    return run.operations().get(operation).operation().verb().value().word();
+  }
+
+  private Finding at(int operation, Part part, String code, String message, String hint) {
+    if (operation < 0) {
+      return Finding.error(code, part.at(), message, hint);
+    }
+    OperationRun maker = run.operations().get(operation);
+    return Finding.error(code, maker.operation().place(), message, hint)
+        .inStep(maker.step().label());
+  }
+
+  /** The operation whose cut reaches into a place where wood should have stayed. */
+  private static int makerOf(Workpiece piece, Box place) {
+    List<Removal> removals = piece.solid().removals();
+    for (int i = 0; i < removals.size(); i++) {
+      if (removals.get(i).around().overlaps(place)) {
+        return piece.history().removals().get(i);
+      }
+    }
+    return -1;
+  }
+
+  private static Part.@Nullable Feature featureAt(Part part, Difference difference) {
+    Box place = difference.place();
+    return part.features().stream()
+        .filter(
+            f ->
+                f.removals().stream()
+                    .anyMatch(
+                        r ->
+                            place == null ? r instanceof Removal.Bore : r.around().overlaps(place)))
+        .findFirst()
+        .orElse(null);
+  }
+
+  /** The last operation that aimed at a feature; -1 when none did. */
+  private int cutOf(Part part, Part.Feature feature) {
+    String target = part.name() + "." + feature.name();
+    for (int i = run.operations().size() - 1; i >= 0; i--) {
+      for (Located<String> aimed : run.operations().get(i).operation().targets()) {
+        if (aimed.value().equals(target)) {
+          return i;
+        }
+      }
+    }
+    return -1;
+  }
+}

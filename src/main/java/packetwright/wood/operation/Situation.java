@@ -1,0 +1,371 @@
+package packetwright.wood.operation;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+import packetwright.definition.procedure.Operation;
+import packetwright.definition.procedure.Step;
+import packetwright.definition.project.Side;
+import packetwright.definition.shop.Machine;
+import packetwright.definition.shop.MachineKind;
+import packetwright.definition.size.Evaluated;
+import packetwright.text.measure.Dimension;
+import packetwright.text.measure.Length;
+import packetwright.text.measure.Quantity;
+import packetwright.text.measure.Rational;
+import packetwright.text.source.Finding;
+import packetwright.text.source.Findings;
+import packetwright.text.source.Located;
+import packetwright.text.source.NearMiss;
+import packetwright.text.source.Span;
+import packetwright.wood.operation.Setting.Kind;
+import packetwright.wood.operation.Simulation.Inputs;
+import packetwright.wood.operation.Simulation.Outcome;
+import packetwright.wood.operation.Workpiece.State;
+import packetwright.wood.part.Part;
+
+/** One operation about to be done: what is written, what lies on the bench, and what is found. */
+final class Situation {
+  private final Inputs inputs;
+  private final Step step;
+  private final Operation operation;
+  private final int index;
+  private final Bench bench;
+  private final List<OperationRun> earlier;
+  private final Findings findings = new Findings();
+  private final List<Setting> settings = new ArrayList<>();
+
+  Situation(
+      Inputs inputs,
+      Step step,
+      Operation operation,
+      int index,
+      Bench bench,
+      List<OperationRun> earlier) {
+    this.inputs = inputs;
+    this.step = step;
+    this.operation = operation;
+    this.index = index;
+    this.bench = bench;
+    this.earlier = List.copyOf(earlier);
+  }
+
+  Inputs inputs() {
+    return inputs;
+  }
+
+  Step step() {
+    return step;
+  }
+
+  Operation operation() {
+    return operation;
+  }
+
+  /** The operation's number through the whole procedure, from 0. */
+  int index() {
+    return index;
+  }
+
+  Bench bench() {
+    return bench;
+  }
+
+  List<OperationRun> earlier() {
+    return earlier;
+  }
+
+  List<Finding> findings() {
+    return findings.list();
+  }
+
+  String print(Length length) {
+    return inputs.print(length);
+  }
+
+  // ---- findings
+
+  /** Notes an error at the operation's verb. */
+  void error(String code, String message, String hint) {
+    error(code, operation.place(), message, hint);
+  }
+
+  /** Notes an error at a place within the operation. */
+  void error(String code, Span at, String message, String hint) {
+    findings.add(Finding.error(code, at, message, hint).inStep(step.label()));
+  }
+
+  /** Notes an error unless a side of the piece is in that state. */
+  void require(Workpiece piece, Side side, State state, String code, String hint) {
+    if (!piece.is(side, state)) {
+      String word = state.name().toLowerCase(java.util.Locale.ROOT);
+      error(
+          code, "the " + side.word() + " of `" + piece.name() + "` is not " + word + " yet", hint);
+    }
+  }
+
+  @Nullable Outcome notSimulated() {
+    String verb = operation.verb().value().word();
+    error(
+        "operation-not-simulated",
+        "`" + verb + "` cannot be simulated, so nothing can be said of what it makes",
+        "use another operation, or leave the feature out of the part");
+    return null;
+  }
+
+  // ---- tools
+
+  /** The tool that is used: the one written, or the verb's own; a missing one is a finding. */
+  MachineKind tool(MachineKind otherwise) {
+    Located<MachineKind> at = operation.at();
+    MachineKind kind = at == null ? otherwise : at.value();
+    if (!inputs.shop().has(kind)) {
+      error(
+          "tool-missing",
+          at == null ? operation.place() : at.at(),
+          "the shop has no " + kind.word(),
+          "name another tool with `at:`, or write a variant of the step for this shop");
+    }
+    return kind;
+  }
+
+  @Nullable Machine machine(MachineKind kind) {
+    return inputs.shop().machine(kind);
+  }
+
+  Length machineValue(MachineKind kind, String name) {
+    Machine machine = inputs.shop().machine(kind);
+    return machine == null ? Length.ZERO : machine.value(name, Length.ZERO);
+  }
+
+  // ---- pieces
+
+  /** The one piece of that name, or none with a finding that says why. */
+  @Nullable Workpiece piece(Located<String> name) {
+    List<Workpiece> pieces = pieces(name);
+    if (pieces.size() > 1) {
+      error(
+          "several-pieces",
+          name.at(),
+          "`" + name.value() + "` stands for " + pieces.size() + " pieces here",
+          "name one of them, such as `" + pieces.get(0).name() + "`");
+    }
+    return pieces.size() == 1 ? pieces.get(0) : null;
+  }
+
+  /** All pieces of that name; none with a finding that says why. */
+  List<Workpiece> pieces(Located<String> name) {
+    List<Workpiece> pieces = bench.named(name.value());
+    if (pieces.isEmpty()) {
+      missing(name);
+    }
+    return pieces;
+  }
+
+  /** The only target; naming several is a finding, and the first is taken. */
+  Located<String> target() {
+    List<Located<String>> targets = operation.targets();
+    if (targets.size() > 1) {
+      error(
+          "several-targets",
+          targets.get(1).at(),
+          "`" + operation.verb().value().word() + "` takes one target at a time",
+          "write one operation for each");
+    }
+    return targets.get(0);
+  }
+
+  /** The edge or end at the fence or stop, or the given one where none is written. */
+  Side reference(Side otherwise) {
+    return operation.from().isEmpty() ? otherwise : operation.from().get(0);
+  }
+
+  /** Notes an error where a piece is wider or thinner than the machine takes. */
+  void requireCapacity(MachineKind kind, Length width, Length thickness) {
+    Machine machine = inputs.shop().machine(kind);
+    if (machine == null) {
+      return;
+    }
+    if (machine.states("widest") && width.isMore(machine.value("widest", Length.ZERO))) {
+      error(
+          "piece-too-wide",
+          "the piece is "
+              + print(width)
+              + " wide here, and this shop's "
+              + kind.word()
+              + " takes "
+              + print(machine.value("widest", Length.ZERO)),
+          "use another tool, or glue the part up from narrower boards");
+    }
+    if (thickness.isLess(machine.value("thinnest", Length.ZERO))) {
+      error(
+          "piece-too-thin-for-machine",
+          "the piece is "
+              + print(thickness)
+              + " thick here, and this shop's "
+              + kind.word()
+              + " takes nothing under "
+              + print(machine.value("thinnest", Length.ZERO)),
+          "use another tool, or do this operation while the piece is thicker");
+    }
+  }
+
+  /** The pieces of all targets, none twice. */
+  List<Workpiece> targets() {
+    List<Workpiece> all = new ArrayList<>();
+    for (Located<String> target : operation.targets()) {
+      pieces(target).stream().filter(p -> !all.contains(p)).forEach(all::add);
+    }
+    return all;
+  }
+
+  private void missing(Located<String> name) {
+    String usedUp = bench.gone().get(name.value());
+    if (usedUp != null) {
+      error(
+          "piece-used-up",
+          name.at(),
+          "nothing is left of `" + name.value() + "` after step " + usedUp,
+          "move this operation before that step");
+      return;
+    }
+    Set<String> known = new TreeSet<>(bench.groups().keySet());
+    bench.pieces().keySet().forEach(piece -> known.add(Part.nameOf(piece)));
+    boolean isDefined =
+        inputs.part(Part.nameOf(name.value())) != null || inputs.blank(name.value()) != null;
+    if (isDefined) {
+      error(
+          "piece-not-made",
+          name.at(),
+          "there is no `" + name.value() + "` yet at this step",
+          "move this operation after the one that makes it");
+    } else {
+      error(
+          "unknown-piece",
+          name.at(),
+          "nothing is called `" + name.value() + "` here",
+          NearMiss.hint(name.value(), known));
+    }
+  }
+
+  // ---- sizes and settings
+
+  /** A formula's length, or none with findings. */
+  @Nullable Evaluated length(Located<String> formula) {
+    Evaluated evaluated = findings.take(inputs.sizes().evaluate(formula));
+    if (evaluated == null) {
+      return null;
+    }
+    if (evaluated.value().dimension() != Dimension.LENGTH) {
+      error(
+          "not-a-length",
+          formula.at(),
+          "`"
+              + formula.value()
+              + "` is "
+              + evaluated.value().dimension().phrase()
+              + ", and a length is wanted",
+          "write a length, or a formula that gives one");
+      return null;
+    }
+    requireInspected(evaluated.fitted());
+    return evaluated;
+  }
+
+  /** Notes an error for each measured size that nobody has measured yet. */
+  void requireInspected(Set<String> measured) {
+    for (String size : new TreeSet<>(measured)) {
+      if (!bench.inspected().contains(size)) {
+        error(
+            "not-inspected",
+            "this cut depends on `" + size + "`, which nobody has measured yet",
+            "add `- inspect: " + size + "` to an earlier step");
+      }
+    }
+  }
+
+  /**
+   * Sets a length on the machine. What the operation writes under {@code set} overrides what was
+   * reckoned.
+   *
+   * @return the length that is set
+   */
+  Length set(String name, Length reckoned, String datum, Kind kind, @Nullable Length tolerance) {
+    return set(name, reckoned, datum, kind, tolerance, false, List.of());
+  }
+
+  /** The same for a length that a student's own measurement may replace, or a cutter stack. */
+  Length set(
+      String name,
+      Length reckoned,
+      String datum,
+      Kind kind,
+      @Nullable Length tolerance,
+      boolean fitted,
+      List<Length> stack) {
+    Located<String> written = operation.set().get(name);
+    Evaluated over = written == null ? null : length(written);
+    Length value = over == null ? reckoned : over.value().asLength();
+    settings.add(new Setting(name, Quantity.of(value), datum, tolerance, kind, fitted, stack));
+    return value;
+  }
+
+  /** Notes how many passes are made. */
+  void passes(int count) {
+    settings.add(
+        new Setting("passes", Quantity.number(Rational.of(count)), "", null, Kind.FREE, false));
+  }
+
+  /** The tolerance of a size, where it is stated for it or for the one size that it equals. */
+  @Nullable Length tolerance(String size) {
+    String name = size;
+    for (int hops = 0; hops < 8; hops++) {
+      packetwright.definition.size.Size found = inputs.sizes().find(name);
+      if (found == null) {
+        return null;
+      }
+      Quantity tolerance = found.tolerance();
+      if (tolerance != null) {
+        return tolerance.asLength();
+      }
+      String formula = found.derivation().formula().strip();
+      if (!found.from().contains(formula)) {
+        return null;
+      }
+      name = formula;
+    }
+    return null;
+  }
+
+  void refuseUnknownSettings() {
+    Set<String> known = new TreeSet<>();
+    settings.forEach(s -> known.add(s.name()));
+    operation
+        .set()
+        .forEach(
+            (name, formula) -> {
+              if (!known.contains(name)) {
+                error(
+                    "unknown-setting",
+                    formula.at(),
+                    "this operation has no setting `" + name + "`",
+                    NearMiss.hint(name, known));
+              }
+            });
+  }
+
+  /** The operation as done. */
+  Outcome done(
+      Bench after,
+      @Nullable MachineKind tool,
+      List<Workpiece> before,
+      List<Workpiece> result,
+      OperationRun.@Nullable Work work) {
+    Machine machine = tool == null ? null : machine(tool);
+    return new Outcome(
+        after,
+        new OperationRun(step, operation, tool, machine, before, result, settings, work, null));
+  }
+}

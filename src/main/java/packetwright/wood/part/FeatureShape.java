@@ -1,0 +1,205 @@
+package packetwright.wood.part;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import packetwright.definition.project.Side;
+import packetwright.text.measure.Length;
+import packetwright.text.source.Checked;
+import packetwright.text.source.Finding;
+import packetwright.text.source.Findings;
+import packetwright.text.source.Span;
+import packetwright.wood.part.Removal.Bore;
+import packetwright.wood.part.Removal.Trough;
+
+/** Turns a feature's words and sizes into the wood that it takes out of its part. */
+final class FeatureShape {
+  private final Part.Feature feature;
+  private final Solid block;
+  private final Span at;
+  private final Findings findings = new Findings();
+
+  private FeatureShape(Part.Feature feature, Solid block, Span at) {
+    this.feature = feature;
+    this.block = block;
+    this.at = at;
+  }
+
+  /** The removals as drawn, in a block of the part's finished size. */
+  static Checked<List<Removal>> removals(Part.Feature feature, Solid block, Span at) {
+    FeatureShape shape = new FeatureShape(feature, block, at);
+    List<Removal> removals =
+        switch (feature.kind()) {
+          case RABBET -> shape.rabbet();
+          case GROOVE, DADO -> shape.groove();
+          case NOTCH -> shape.notch();
+          case HOLE -> shape.hole();
+        };
+    return shape.findings.checked(removals);
+  }
+
+  private List<Removal> rabbet() {
+    List<Side> ends =
+        switch (feature.where()) {
+          case "both ends" -> List.of(Side.LEFT, Side.RIGHT);
+          case "left end" -> List.of(Side.LEFT);
+          case "right end" -> List.of(Side.RIGHT);
+          case "top edge" -> List.of(Side.TOP);
+          case "bottom edge" -> List.of(Side.BOTTOM);
+          default -> unknownWhere("both ends, left end, right end, top edge or bottom edge");
+        };
+    return ends.stream().flatMap(end -> band(end, Length.ZERO)).toList();
+  }
+
+  private List<Removal> groove() {
+    Side from = from();
+    int axis =
+        switch (feature.where()) {
+          case "along" -> 1;
+          case "across" -> 0;
+          default -> {
+            unknownWhere("along or across");
+            yield from.axis();
+          }
+        };
+    if (from.axis() != axis) {
+      findings.add(
+          Finding.error(
+              "wrong-reference",
+              at,
+              "`"
+                  + feature.name()
+                  + "` runs "
+                  + feature.where()
+                  + ", so it cannot be located from "
+                  + "the "
+                  + from.word(),
+              axis == 1 ? "write `from: bottom` or `from: top`" : "write `from: left`"));
+      return List.of();
+    }
+    return band(from, size("at")).toList();
+  }
+
+  /** A cut the whole way through the other axis, {@code at} from a side, as deep as it says. */
+  private Stream<Removal> band(Side from, Length offset) {
+    Length near = offset;
+    Length far = offset.plus(size("width"));
+    List<Length> span = measuredFrom(from, near, far);
+    Point low = depthBand(true).with(from.axis(), span.get(0));
+    Point high = depthBand(false).with(from.axis(), span.get(1));
+    return trough(low, high);
+  }
+
+  /** A shallow pocket: {@code width} inward from {@code at}, {@code length} the other way. */
+  private List<Removal> notch() {
+    if (!feature.where().equals("middle")) {
+      unknownWhere("middle");
+    }
+    Side from = from();
+    int across = 1 - from.axis();
+    List<Length> span = measuredFrom(from, size("at"), size("at").plus(size("width")));
+    Length margin = block.extent(across).minus(size("length")).dividedBy(2);
+    Point low = depthBand(true).with(from.axis(), span.get(0)).with(across, margin);
+    Point high =
+        depthBand(false)
+            .with(from.axis(), span.get(1))
+            .with(across, block.extent(across).minus(margin));
+    return trough(low, high).toList();
+  }
+
+  /**
+   * A round hole: its centre {@code at} from a side, and {@code centre} the other way or middle.
+   */
+  private List<Removal> hole() {
+    Side from = from();
+    int across = 1 - from.axis();
+    boolean isThrough = feature.where().equals("through");
+    if (!isThrough && !feature.where().equals("blind")) {
+      unknownWhere("through or blind");
+    }
+    Length depth = isThrough ? block.thickness() : size("depth");
+    Length begin = feature.face() == Side.INSIDE ? block.thickness().minus(depth) : Length.ZERO;
+    Length along = measuredFrom(from, size("at"), size("at")).get(0);
+    Length stated = feature.sizes().get("centre");
+    Length other = stated == null ? block.extent(across).dividedBy(2) : stated;
+    Point centre =
+        new Point(Length.ZERO, Length.ZERO, begin).with(from.axis(), along).with(across, other);
+    return depth.signum() > 0 && size("diameter").signum() > 0
+        ? List.of(new Bore(2, centre, depth, size("diameter")))
+        : nothing("depth and diameter");
+  }
+
+  private Stream<Removal> trough(Point low, Point high) {
+    for (int axis = 0; axis < 3; axis++) {
+      if (!low.on(axis).isLess(high.on(axis))) {
+        return nothing("width, length and depth").stream();
+      }
+    }
+    return Stream.of(new Trough(new Box(low, high)));
+  }
+
+  /** A corner of the whole block, but for the depth of the feature from its face. */
+  private Point depthBand(boolean isLow) {
+    Length depth = size("depth");
+    Length low = feature.face() == Side.INSIDE ? block.thickness().minus(depth) : Length.ZERO;
+    Length high = feature.face() == Side.INSIDE ? block.thickness() : depth;
+    return isLow
+        ? new Point(Length.ZERO, Length.ZERO, low)
+        : new Point(block.length(), block.width(), high);
+  }
+
+  /** Two distances from a side as coordinates, the lesser first. */
+  private List<Length> measuredFrom(Side from, Length near, Length far) {
+    Length extent = block.extent(from.axis());
+    return from.isFar() ? List.of(extent.minus(far), extent.minus(near)) : List.of(near, far);
+  }
+
+  private Side from() {
+    @Nullable Side from = feature.from();
+    if (from != null && from.axis() < 2) {
+      return from;
+    }
+    findings.add(
+        Finding.error(
+            "missing-reference",
+            at,
+            "`" + feature.name() + "` does not say which edge or end it is located from",
+            "add `from: bottom`, `top`, `left` or `right`"));
+    return Side.BOTTOM;
+  }
+
+  private Length size(String key) {
+    Length length = feature.sizes().get(key);
+    if (length == null) {
+      findings.add(
+          Finding.error(
+              "missing-size",
+              at,
+              "`" + feature.name() + "` has no `" + key + "`",
+              "add `" + key + ":` with a size"));
+      return Length.ofInches(1);
+    }
+    return length;
+  }
+
+  private List<Removal> nothing(String sizes) {
+    findings.add(
+        Finding.error(
+            "feature-without-volume",
+            at,
+            "`" + feature.name() + "` takes no wood away",
+            "make " + sizes + " more than 0"));
+    return List.of();
+  }
+
+  private List<Side> unknownWhere(String allowed) {
+    findings.add(
+        Finding.error(
+            "unknown-position",
+            at,
+            "`" + feature.where() + "` is no place for a " + feature.kind().word(),
+            "write " + allowed));
+    return new ArrayList<>();
+  }
+}

@@ -1,0 +1,161 @@
+package packetwright.drawing.sheet;
+
+import java.util.List;
+import java.util.Map;
+import packetwright.definition.project.PartDefinition.FeatureKind;
+import packetwright.definition.project.Side;
+import packetwright.text.measure.Length;
+import packetwright.text.source.Span;
+import packetwright.wood.part.Box;
+import packetwright.wood.part.Part;
+import packetwright.wood.part.Part.Feature;
+import packetwright.wood.part.Point;
+import packetwright.wood.part.Removal;
+import packetwright.wood.part.Removal.Bore;
+import packetwright.wood.part.Removal.Trough;
+import packetwright.wood.part.Solid;
+
+/** The parts of the sliding-lid box, and a few others that try the drawings. */
+public final class SampleParts {
+  private static final Length HALF = in(1, 2);
+  private static final Length QUARTER = in(1, 4);
+  private static final Length GROOVE = in(9, 32);
+
+  private SampleParts() {}
+
+  static Length in(long numerator, long denominator) {
+    return Length.ofInches(numerator, denominator);
+  }
+
+  private static Trough trough(Length x1, Length y1, Length z1, Length x2, Length y2, Length z2) {
+    return new Trough(new Box(new Point(x1, y1, z1), new Point(x2, y2, z2)));
+  }
+
+  static Part part(String name, String letter, int count, Solid block, List<Feature> features) {
+    List<Removal> removals = features.stream().flatMap(f -> f.removals().stream()).toList();
+    Solid solid = new Solid(block.length(), block.width(), block.thickness(), removals);
+    return new Part(
+        name, letter, count, "wall", solid, features, new Span("project.yaml", 1, 1, 1));
+  }
+
+  private static Feature groove(Solid block, String name, Side from) {
+    Length low = from == Side.BOTTOM ? QUARTER : block.width().minus(QUARTER).minus(GROOVE);
+    return new Feature(
+        name,
+        FeatureKind.GROOVE,
+        "along",
+        Side.INSIDE,
+        from,
+        Map.of("at", QUARTER, "width", GROOVE, "depth", QUARTER),
+        List.of(
+            trough(
+                Length.ZERO,
+                low,
+                block.thickness().minus(QUARTER),
+                block.length(),
+                low.plus(GROOVE),
+                block.thickness())));
+  }
+
+  /** A side of the box, so long and so wide. */
+  public static Part side(Length length, Length width) {
+    Solid block = Solid.block(length, width, HALF);
+    Feature rabbets =
+        new Feature(
+            "end_rabbets",
+            FeatureKind.RABBET,
+            "both ends",
+            Side.INSIDE,
+            null,
+            Map.of("width", HALF, "depth", QUARTER),
+            List.of(
+                trough(Length.ZERO, Length.ZERO, QUARTER, HALF, width, HALF),
+                trough(length.minus(HALF), Length.ZERO, QUARTER, length, width, HALF)));
+    return part(
+        "side",
+        "A",
+        2,
+        block,
+        List.of(
+            rabbets,
+            groove(block, "lid_groove", Side.TOP),
+            groove(block, "bottom_groove", Side.BOTTOM)));
+  }
+
+  /** The back end, as wide as the sides. */
+  public static Part backEnd(Length width) {
+    Solid block = Solid.block(in(9, 2), width, HALF);
+    return part(
+        "back_end",
+        "B",
+        1,
+        block,
+        List.of(
+            groove(block, "lid_groove", Side.TOP), groove(block, "bottom_groove", Side.BOTTOM)));
+  }
+
+  /** The front end, so wide. */
+  public static Part frontEnd(Length width) {
+    Solid block = Solid.block(in(9, 2), width, HALF);
+    return part("front_end", "C", 1, block, List.of(groove(block, "bottom_groove", Side.BOTTOM)));
+  }
+
+  /** The bottom, a plain panel. */
+  public static Part bottom() {
+    return part("bottom", "D", 1, Solid.block(in(135, 16), in(71, 16), QUARTER), List.of());
+  }
+
+  /** The lid with its finger notch in the outside face. */
+  public static Part lid() {
+    Solid block = Solid.block(in(35, 4), in(71, 16), QUARTER);
+    Feature notch =
+        new Feature(
+            "finger_notch",
+            FeatureKind.NOTCH,
+            "middle",
+            Side.OUTSIDE,
+            Side.RIGHT,
+            Map.of("at", HALF, "width", in(3, 8), "length", in(1, 1), "depth", in(1, 8)),
+            List.of(trough(in(63, 8), in(55, 32), Length.ZERO, in(33, 4), in(87, 32), in(1, 8))));
+    return part("lid", "E", 1, block, List.of(notch));
+  }
+
+  /** A rail with a dado, a hole through the face and a blind hole in the top edge. */
+  public static Part rail() {
+    Solid block = Solid.block(in(12, 1), in(2, 1), in(3, 4));
+    Feature dado =
+        new Feature(
+            "shelf_dado",
+            FeatureKind.DADO,
+            "across",
+            Side.INSIDE,
+            Side.LEFT,
+            Map.of("at", in(3, 1), "width", in(3, 4), "depth", QUARTER),
+            List.of(trough(in(3, 1), Length.ZERO, HALF, in(15, 4), in(2, 1), in(3, 4))));
+    Feature hole =
+        new Feature(
+            "peg_hole",
+            FeatureKind.HOLE,
+            "through",
+            Side.INSIDE,
+            Side.RIGHT,
+            Map.of("at", in(2, 1), "diameter", HALF),
+            List.of(new Bore(2, new Point(in(10, 1), in(1, 1), Length.ZERO), in(3, 4), HALF)));
+    Feature blind =
+        new Feature(
+            "dowel_hole",
+            FeatureKind.HOLE,
+            "blind",
+            Side.TOP,
+            Side.LEFT,
+            Map.of("at", in(6, 1), "diameter", in(3, 8), "depth", in(3, 4)),
+            List.of(new Bore(1, new Point(in(6, 1), in(5, 4), in(3, 8)), in(3, 4), in(3, 8))));
+    return part("rail", "F", 4, block, List.of(dado, hole, blind));
+  }
+
+  /** All of them at the sample's sizes. */
+  public static List<Part> all() {
+    return List.of(
+        side(in(9, 1), in(7, 2)), backEnd(in(7, 2)), frontEnd(in(47, 16)), bottom(), lid(), rail());
+  }
+}

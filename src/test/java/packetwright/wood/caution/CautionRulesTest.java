@@ -1,0 +1,323 @@
+package packetwright.wood.caution;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static packetwright.definition.procedure.Operation.Control.BACKER;
+import static packetwright.definition.procedure.Operation.Control.CLAMPS;
+import static packetwright.definition.procedure.Operation.Control.FEATHERBOARD;
+import static packetwright.definition.procedure.Operation.Control.JIG;
+import static packetwright.definition.procedure.Operation.Control.MITER_GAUGE;
+import static packetwright.definition.procedure.Operation.Control.PUSH_BLOCK;
+import static packetwright.definition.procedure.Operation.Control.PUSH_STICK;
+
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import packetwright.definition.procedure.Verb;
+import packetwright.definition.shop.MachineKind;
+import packetwright.definition.shop.Shop;
+import packetwright.text.measure.Length;
+import packetwright.text.measure.Rational;
+import packetwright.text.source.Checked;
+import packetwright.text.source.Finding;
+import packetwright.text.words.Words;
+import packetwright.wood.caution.Caution.Signal;
+import packetwright.wood.operation.OperationRun.Feed;
+
+class CautionRulesTest {
+  private static final CautionRules RULES = CautionRules.builtIn();
+  private static final Words WORDS = Words.of("en");
+  private static final int INCH = 64;
+
+  private static final TrialOperation RIP =
+      TrialOperation.of(Verb.RIP, MachineKind.TABLE_SAW, PUSH_STICK);
+  private static final TrialOperation RIP_BARE = TrialOperation.of(Verb.RIP, MachineKind.TABLE_SAW);
+  private static final TrialOperation SAW =
+      TrialOperation.of(Verb.CROSSCUT, MachineKind.TABLE_SAW, MITER_GAUGE);
+  private static final TrialOperation GROOVE =
+      TrialOperation.of(Verb.CUT, MachineKind.DADO_SET, FEATHERBOARD, PUSH_BLOCK).fed(Feed.ALONG);
+  private static final TrialOperation RABBET =
+      TrialOperation.of(Verb.CUT, MachineKind.DADO_SET, MITER_GAUGE).fed(Feed.ACROSS);
+  private static final TrialOperation MITER =
+      TrialOperation.of(Verb.CROSSCUT, MachineKind.MITER_SAW);
+  private static final TrialOperation JOINT =
+      TrialOperation.of(Verb.JOINT_EDGE, MachineKind.JOINTER, PUSH_BLOCK);
+  private static final TrialOperation PLANE =
+      TrialOperation.of(Verb.PLANE_TO_THICKNESS, MachineKind.PLANER);
+  private static final TrialOperation ROUT = TrialOperation.of(Verb.ROUT, MachineKind.ROUTER_TABLE);
+
+  /**
+   * A rule at its limit.
+   *
+   * @param what rule or refusal
+   * @param inside where it just applies
+   * @param outside where it just does not
+   */
+  record Row(String what, TrialOperation inside, TrialOperation outside) {
+    @Override
+    public String toString() {
+      return what;
+    }
+  }
+
+  private static Row row(String what, TrialOperation inside, TrialOperation outside) {
+    return new Row(what, inside, outside);
+  }
+
+  /** The same operation just under a limit and at it. */
+  private static Row under(String what, TrialOperation operation, String amount, int limit) {
+    return row(what, operation.where(amount, limit - 1), operation.where(amount, limit));
+  }
+
+  /** The same operation at a limit and just over it. */
+  private static Row upTo(String what, TrialOperation operation, String amount, int limit) {
+    return row(what, operation.where(amount, limit), operation.where(amount, limit + 1));
+  }
+
+  private static TrialOperation at(Verb verb, MachineKind tool) {
+    return TrialOperation.of(verb, tool);
+  }
+
+  static Stream<Row> cautions() {
+    return Stream.of(
+        row("powered_machine", RIP, at(Verb.CUT, MachineKind.CHISEL)),
+        row("rip_kickback", RIP, SAW),
+        upTo("rip_hands", RIP, "fence", 6 * INCH),
+        upTo("thin_under_fence", RIP, "thickness", 16),
+        row("table_saw_across", SAW, RIP),
+        row("hidden_cutter", GROOVE, RABBET),
+        row("hidden_cutter", RABBET.through(), RABBET),
+        row("dado_across", RABBET, GROOVE),
+        row("deep_pass", GROOVE.where("depth", 25), GROOVE.where("depth", 24)),
+        row("miter_saw_hands", MITER, SAW),
+        row("stop_block", MITER.stopped(), MITER),
+        under("clamped_piece", MITER.with(CLAMPS), "held", 9 * INCH),
+        upTo("thin_at_miter_saw", MITER.with(BACKER), "thickness", 16),
+        row("jointer_hands", JOINT, PLANE),
+        row("planer_feed", PLANE, JOINT),
+        row("band_saw_hands", at(Verb.RIP, MachineKind.BAND_SAW), RIP),
+        row("drill_grab", at(Verb.DRILL, MachineKind.DRILL_PRESS), MITER),
+        row("router_feed", ROUT, MITER),
+        row("router_in_hand", at(Verb.ROUT, MachineKind.HANDHELD_ROUTER), ROUT),
+        row("sander_grab", at(Verb.SAND, MachineKind.DISC_SANDER), ROUT),
+        row("nailer_hand", at(Verb.NAIL, MachineKind.NAILER), ROUT),
+        row("chisel_edge", at(Verb.CUT, MachineKind.CHISEL), ROUT),
+        row("hand_tool_slip", at(Verb.CUT_TO_FIT, MachineKind.BLOCK_PLANE), ROUT),
+        row("glue_skin", at(Verb.GLUE, MachineKind.CLAMP), at(Verb.DRY_FIT, MachineKind.CLAMP)),
+        row("oily_rags", at(Verb.FINISH, MachineKind.BRUSH), at(Verb.GLUE, MachineKind.BRUSH)),
+        row("finish_fumes", at(Verb.FINISH, MachineKind.BRUSH), at(Verb.GLUE, MachineKind.BRUSH)),
+        row("sanding_dust", at(Verb.SAND, MachineKind.SANDING_BLOCK), ROUT));
+  }
+
+  static Stream<Row> refusals() {
+    return Stream.of(
+        under("piece-too-short", RIP, "length", 12 * INCH),
+        row(
+            "rip-wider-than-long",
+            RIP.where("length", 20 * INCH).where("width", 20 * INCH + 1),
+            RIP.where("length", 20 * INCH).where("width", 20 * INCH)),
+        upTo("push-stick-missing", RIP_BARE, "fence", 6 * INCH),
+        row("push-stick-missing", RIP_BARE.where("fence", 64 * 6), RIP.where("fence", 64 * 6)),
+        under("rip-too-narrow", RIP, "fence", 2 * INCH),
+        row("gauge-missing", SAW.with(), SAW),
+        under("held-too-short", SAW, "held", 9 * INCH),
+        row(
+            "held-too-short",
+            SAW.where("held", 64),
+            SAW.with(MITER_GAUGE, CLAMPS).where("held", 64)),
+        row("through-cut-with-dado-set", GROOVE.through(), GROOVE),
+        row("push-block-missing", GROOVE.with(FEATHERBOARD), GROOVE),
+        row("featherboard-missing", GROOVE.with(PUSH_BLOCK), GROOVE),
+        row("featherboard-missing", GROOVE.with(PUSH_BLOCK), GROOVE.with(JIG)),
+        under("piece-too-short", GROOVE, "length", 12 * INCH),
+        row("gauge-missing", RABBET.with(CLAMPS), RABBET),
+        under("piece-too-short", RABBET, "length", 9 * INCH),
+        row("cut-too-deep", GROOVE.where("depth", 25), GROOVE.where("depth", 24)),
+        row("cut-too-deep", JOINT.where("depth", 3), JOINT.where("depth", 2)),
+        row("cut-too-deep", PLANE.where("depth", 3), PLANE.where("depth", 2)),
+        row("cut-too-deep", ROUT.where("depth", 9), ROUT.where("depth", 8)),
+        under("held-too-short", MITER, "held", 9 * INCH),
+        row(
+            "held-too-short",
+            MITER.where("held", 9 * INCH - 1),
+            MITER.with(CLAMPS).where("held", 9 * INCH - 1)),
+        under("held-too-short", MITER.with(CLAMPS), "held", 4 * INCH),
+        upTo("backer-missing", MITER, "thickness", 16),
+        row(
+            "backer-missing",
+            MITER.where("thickness", 16),
+            MITER.with(BACKER).where("thickness", 16)),
+        under("piece-too-short", JOINT, "length", 12 * INCH),
+        upTo("push-block-missing", JOINT.with(), "width", 6 * INCH),
+        row(
+            "push-block-missing",
+            at(Verb.JOINT_FACE, MachineKind.JOINTER).where("width", 7 * INCH),
+            JOINT.with().where("width", 7 * INCH)),
+        under("piece-too-short", PLANE, "length", 14 * INCH),
+        under("planed-too-thin", PLANE, "made", 16),
+        under("piece-too-short", at(Verb.RIP, MachineKind.BAND_SAW), "length", 6 * INCH),
+        row(
+            "clamps-missing",
+            at(Verb.DRILL, MachineKind.DRILL_PRESS),
+            TrialOperation.of(Verb.DRILL, MachineKind.DRILL_PRESS, CLAMPS)),
+        under("piece-too-short", ROUT, "length", 12 * INCH),
+        row("piece-too-short", ROUT.where("length", 64), ROUT.with(PUSH_BLOCK).where("length", 64)),
+        row(
+            "clamps-missing",
+            at(Verb.ROUT, MachineKind.HANDHELD_ROUTER),
+            TrialOperation.of(Verb.ROUT, MachineKind.HANDHELD_ROUTER, JIG)),
+        under("piece-too-short", at(Verb.SAND, MachineKind.BELT_SANDER), "length", 3 * INCH),
+        under("piece-too-short", at(Verb.SAND, MachineKind.DISC_SANDER), "length", 3 * INCH),
+        row(
+            "clamps-missing",
+            at(Verb.CUT, MachineKind.CHISEL),
+            TrialOperation.of(Verb.CUT, MachineKind.CHISEL, CLAMPS)));
+  }
+
+  private static Checked<List<Caution>> apply(Shop shop, TrialOperation... operations) {
+    return RULES.apply(TrialOperation.run(shop, operations), shop, WORDS);
+  }
+
+  private static List<String> fired(TrialOperation operation) {
+    return apply(TrialOperation.shop(), operation).value().stream().map(Caution::rule).toList();
+  }
+
+  private static List<String> refused(TrialOperation operation) {
+    return codes(apply(TrialOperation.shop(), operation));
+  }
+
+  private static List<String> codes(Checked<List<Caution>> checked) {
+    return checked.findings().stream().map(Finding::code).toList();
+  }
+
+  @ParameterizedTest
+  @MethodSource("cautions")
+  void warnsJustInsideItsLimitAndNotOutside(Row row) {
+    assertThat(fired(row.inside())).contains(row.what());
+    assertThat(fired(row.outside())).doesNotContain(row.what());
+  }
+
+  @ParameterizedTest
+  @MethodSource("refusals")
+  void refusesJustInsideItsLimitAndNotOutside(Row row) {
+    assertThat(refused(row.inside())).contains(row.what());
+    assertThat(refused(row.outside())).doesNotContain(row.what());
+    assertThat(apply(TrialOperation.shop(), row.inside()).value()).anyMatch(Caution::refuses);
+  }
+
+  @Test
+  void everyRuleAndEveryRefusalHasARow() {
+    assertThat(cautions().map(Row::what)).containsAll(RULES.names());
+    TreeSet<String> seen = new TreeSet<>();
+    for (Row row : refusals().toList()) {
+      for (Caution caution : apply(TrialOperation.shop(), row.inside()).value()) {
+        if (caution.refuses()) {
+          seen.add(caution.rule() + " " + row.what());
+        }
+      }
+    }
+    RuleFile.read()
+        .hazards()
+        .forEach(
+            hazard ->
+                hazard
+                    .refusals()
+                    .forEach(r -> assertThat(seen).contains(hazard.name() + " " + r.code())));
+  }
+
+  @Test
+  void aShopsOwnLimitReplacesOurs() {
+    Shop strict = TrialOperation.shop(Map.of("jointer.shortest", Rational.of(20)));
+    assertThat(codes(apply(strict, JOINT.where("length", 19 * INCH))))
+        .containsExactly("piece-too-short");
+    assertThat(refused(JOINT.where("length", 19 * INCH))).isEmpty();
+  }
+
+  @Test
+  void tellsWhereAShopAllowsMoreThanWeDo() {
+    Shop shop =
+        TrialOperation.shop(
+            Map.of(
+                "jointer.shortest", Rational.of(10),
+                "planer.shortest", Rational.of(14),
+                "jointer.depth_per_pass", Rational.of(1, 16),
+                "table_saw.hand_distance", Rational.of(8)));
+    assertThat(RULES.looserLimits(shop))
+        .extracting(l -> l.machine() + "." + l.name())
+        .containsExactly("jointer.shortest", "jointer.depth_per_pass");
+    assertThat(RULES.looserLimits(shop).get(0).own()).isEqualTo(Length.ofInches(12));
+    assertThat(RULES.looserLimits(TrialOperation.shop())).isEmpty();
+  }
+
+  @Test
+  void aRefusalStatesSizeAndLimitAndNamesAnEarlierStep() {
+    Finding finding =
+        apply(
+                TrialOperation.shop(),
+                TrialOperation.of(Verb.LAY_OUT, MachineKind.MARKING_KNIFE)
+                    .inStep(3)
+                    .where("length", 30 * INCH),
+                JOINT.inStep(9).on("front_end").where("length", 288))
+            .findings()
+            .get(0);
+    assertThat(finding.message())
+        .isEqualTo("the front end is 4 1/2 in long here; the jointer takes no piece under 12 in");
+    assertThat(finding.hint())
+        .isEqualTo(
+            "move this operation to step 3, where the piece is 30 in long, or plane it with `at`"
+                + " set to block_plane");
+    assertThat(finding.step()).isEqualTo("9, Step 9");
+    assertThat(finding.at().line()).isEqualTo(90);
+  }
+
+  @Test
+  void withoutAnEarlierStepTheHintStandsAlone() {
+    assertThat(apply(TrialOperation.shop(), JOINT.where("length", 288)).findings().get(0).hint())
+        .isEqualTo("plane it with `at` set to block_plane");
+  }
+
+  @Test
+  void printsARuleOnceInAStepAndTheMachineRuleOnceInAProcedure() {
+    List<Caution> cautions = apply(TrialOperation.shop(), JOINT, JOINT, JOINT.inStep(2)).value();
+    assertThat(cautions)
+        .extracting(c -> c.step() + " " + c.rule())
+        .containsExactly("1 powered_machine", "1 jointer_hands", "2 jointer_hands");
+  }
+
+  @Test
+  void sortsByStepAndThenBySeverity() {
+    TrialOperation sand = at(Verb.SAND, MachineKind.DISC_SANDER).inStep(2);
+    TrialOperation finish = at(Verb.FINISH, MachineKind.BRUSH).inStep(2);
+    List<Caution> cautions = apply(TrialOperation.shop(), sand, finish, MITER.inStep(1)).value();
+    assertThat(cautions).extracting(Caution::step).isSorted();
+    assertThat(cautions.stream().filter(c -> c.step() == 2).map(Caution::signal).toList())
+        .isSorted()
+        .contains(Signal.WARNING, Signal.CAUTION);
+  }
+
+  @Test
+  void theReasonTellsTheAmounts() {
+    assertThat(apply(TrialOperation.shop(), RIP.where("fence", 188)).value())
+        .filteredOn(c -> c.rule().equals("rip_hands"))
+        .extracting(Caution::why)
+        .containsExactly("The fence is 2 15/16 in from the blade; within 6 in no hand goes there.");
+  }
+
+  @Test
+  void aRoughCutWithoutPiecesBeforeItStillWarns() {
+    assertThat(fired(at(Verb.ROUGH_CUT, MachineKind.MITER_SAW).withoutCut()))
+        .contains("miter_saw_hands", "powered_machine");
+    assertThat(refused(at(Verb.ROUGH_CUT, MachineKind.MITER_SAW).withoutCut())).isEmpty();
+  }
+
+  @Test
+  void onlyRefusalsThatAnotherControlCanReplaceMayBeAccepted() {
+    assertThat(RULES.isWaivable("held-too-short")).isTrue();
+    assertThat(RULES.isWaivable("gauge-missing")).isFalse();
+    assertThat(RULES.isWaivable("push-stick-missing")).isFalse();
+    assertThat(RULES.isWaivable("no-such-code")).isFalse();
+  }
+}
