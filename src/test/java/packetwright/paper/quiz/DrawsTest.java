@@ -33,7 +33,8 @@ class DrawsTest {
     for (int i = 0; i < 70_000; i++) {
       seen[(int) draws.below(7)]++;
     }
-    assertThat(seen).allSatisfy(n -> assertThat(n).isBetween(9_630L, 10_370L));
+    assertThat(LongStream.of(seen).boxed())
+        .allSatisfy(n -> assertThat(n).isBetween(9_630L, 10_370L));
   }
 
   @Test

@@ -99,8 +99,7 @@ class RuleReadingTest {
     assertThat(mistakes(question(SIXTEENTHS, 6, Rational.of(53, 16))))
         .containsOnly(
             Map.entry("3 5/8 in", "took marks of 1/16 in for marks of 1/8 in"),
-            Map.entry(
-                "3 3/8 in", "counted one mark too many (the line started from counts as none)"),
+            Map.entry("3 3/8 in", "counted one mark too many (the line at the number counts as 0)"),
             Map.entry("3 1/4 in", "counted one mark too few"),
             Map.entry("3 11/16 in", "counted from the arrow to the next number"),
             Map.entry("4 5/16 in", "took the number after the arrow"));
@@ -122,7 +121,7 @@ class RuleReadingTest {
         .containsEntry(
             "1/8 in",
             "took marks of 1/16 in for marks of 1/8 in; or counted one mark too many (the line"
-                + " started from counts as none)");
+                + " at the number counts as 0)");
   }
 
   @Test
