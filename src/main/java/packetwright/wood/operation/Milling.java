@@ -48,7 +48,9 @@ final class Milling {
     Solid solid = Solid.block(length, width, blank.thickness());
     Workpiece piece =
         new Workpiece(blank.name(), blank.name(), solid, statesAsBought(blank.bought()));
-    return s.done(s.bench().with(piece), tool, List.of(), List.of(piece), null);
+    Work work =
+        new Work(Feed.ACROSS, Length.ZERO, blank.thickness(), length, Length.ZERO, true, Set.of());
+    return s.done(s.bench().with(piece), tool, List.of(), List.of(piece), work);
   }
 
   private static Map<Side, Set<State>> statesAsBought(Bought bought) {
