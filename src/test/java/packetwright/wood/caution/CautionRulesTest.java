@@ -156,7 +156,7 @@ class CautionRulesTest {
             "push-block-missing",
             at(Verb.JOINT_FACE, MachineKind.JOINTER).where("width", 7 * INCH),
             JOINT.with().where("width", 7 * INCH)),
-        under("piece-too-short", PLANE, "length", 14 * INCH),
+        under("planed-too-short", PLANE, "length", 14 * INCH),
         under("planed-too-thin", PLANE, "made", 16),
         under("piece-too-short", at(Verb.RIP, MachineKind.BAND_SAW), "length", 6 * INCH),
         row(
@@ -316,6 +316,7 @@ class CautionRulesTest {
   @Test
   void onlyRefusalsThatAnotherControlCanReplaceMayBeAccepted() {
     assertThat(RULES.isWaivable("held-too-short")).isTrue();
+    assertThat(RULES.isWaivable("piece-too-short")).isTrue();
     assertThat(RULES.isWaivable("gauge-missing")).isFalse();
     assertThat(RULES.isWaivable("push-stick-missing")).isFalse();
     assertThat(RULES.isWaivable("no-such-code")).isFalse();

@@ -61,7 +61,7 @@ class SampleRefusalsTest {
             "  at: miter_saw\n```\nThe drawing says {end_length}"),
         new Edit("backer-missing", 15, procedure, "  with: [backer]\n", ""),
         new Edit("clamps-missing", 19, procedure, "  at: chisel\n  with: [clamps]", "  at: chisel"),
-        new Edit("piece-too-short", 2, shop, "shortest: 14", "shortest: 40"),
+        new Edit("planed-too-short", 2, shop, "shortest: 14", "shortest: 40"),
         new Edit("rip-too-narrow", 12, shop, "rip_narrowest: 2,", "rip_narrowest: 3,"));
   }
 
