@@ -95,10 +95,10 @@ final class Milling {
             "choose thicker material, or a smaller thickness");
         return null;
       }
-      s.requireCapacity(tool, piece.solid().width(), thickness);
+      s.requireCapacity(tool, piece.solid().width());
       Side down = s.reference(piece.is(Side.OUTSIDE, State.FLAT) ? Side.OUTSIDE : Side.INSIDE);
       s.require(
-          piece, down, State.FLAT, "no-flat-face", "joint a face first, or buy surfaced boards");
+          "no-flat-face", piece, down, State.FLAT, "joint a face first, or buy surfaced boards");
       Workpiece planed =
           down == Side.OUTSIDE
               ? piece.slice(2, Length.ZERO, thickness, s.index())
@@ -120,10 +120,10 @@ final class Milling {
     Side fence = s.reference(Side.OUTSIDE);
     for (Workpiece piece : s.targets()) {
       s.require(
+          "no-flat-face",
           piece,
           fence,
           State.FLAT,
-          "no-flat-face",
           "joint or plane a face before the edge, or buy surfaced boards");
     }
     return joint(s, edge, "edge_joint", State.STRAIGHT, State.SQUARE);
@@ -145,8 +145,7 @@ final class Milling {
         return null;
       }
       boolean isFace = axis == 2;
-      s.requireCapacity(
-          tool, isFace ? piece.solid().width() : Length.ZERO, piece.solid().thickness());
+      s.requireCapacity(tool, isFace ? piece.solid().width() : Length.ZERO);
       Workpiece cut =
           side.isFar()
               ? piece.slice(axis, Length.ZERO, extent.minus(off), s.index())

@@ -1,0 +1,202 @@
+package packetwright.paper.packet;
+
+import java.util.List;
+import packetwright.text.words.Phrase;
+
+/**
+ * Everything printed in an answer key, in printing order; a template only arranges it.
+ *
+ * @param heading of every page
+ * @param result what the run of the procedure showed
+ * @param substituted values that differ from the project's own; may be empty
+ * @param preparation steps that the instructor does before class
+ * @param sizes in groups
+ * @param blanks how each rough size is reckoned
+ * @param settings of each operation with a machine
+ * @param checks set-ups to look at before power goes on
+ * @param form which form of the quiz the answers belong to
+ * @param answers of the quiz
+ * @param safety each hazard statement that fired
+ */
+public record AnswerKey(
+    Heading heading,
+    List<Phrase> result,
+    List<Substituted> substituted,
+    List<PacketStep> preparation,
+    List<SizeGroup> sizes,
+    List<BlankSum> blanks,
+    List<SettingsRow> settings,
+    List<Check> checks,
+    String form,
+    List<Answer> answers,
+    List<Safety> safety) {
+  /** Keeps its own copies. */
+  public AnswerKey {
+    result = List.copyOf(result);
+    substituted = List.copyOf(substituted);
+    preparation = List.copyOf(preparation);
+    sizes = List.copyOf(sizes);
+    blanks = List.copyOf(blanks);
+    settings = List.copyOf(settings);
+    checks = List.copyOf(checks);
+    answers = List.copyOf(answers);
+    safety = List.copyOf(safety);
+  }
+
+  /**
+   * A given that was substituted.
+   *
+   * @param name as formulas use it
+   * @param about its sentence
+   * @param own the project's own value
+   * @param now the value in these documents
+   */
+  public record Substituted(String name, Phrase about, Phrase own, Phrase now) {}
+
+  /**
+   * Sizes of one kind.
+   *
+   * @param title of the table
+   * @param rows in the project's order
+   */
+  public record SizeGroup(Phrase title, List<SizeRow> rows) {
+    /** Keeps its own copy. */
+    public SizeGroup {
+      rows = List.copyOf(rows);
+    }
+  }
+
+  /**
+   * One size with its working.
+   *
+   * @param name as formulas use it
+   * @param about its sentence; may be empty
+   * @param formula as written; empty for a given
+   * @param numbers the formula with numbers; empty for a given
+   * @param value drawn
+   * @param low worst case
+   * @param high worst case; empty, as {@code low} is, when nothing varies
+   * @param fitted whether parts cut to it are cut to fit
+   */
+  public record SizeRow(
+      String name,
+      Phrase about,
+      String formula,
+      Phrase numbers,
+      Phrase value,
+      Phrase low,
+      Phrase high,
+      boolean fitted) {}
+
+  /**
+   * How a rough piece's size comes about.
+   *
+   * @param name as printed
+   * @param material as printed
+   * @param length its items
+   * @param lengthTotal their sum
+   * @param width its items
+   * @param widthTotal their sum
+   * @param thickness as bought
+   */
+  public record BlankSum(
+      Phrase name,
+      Phrase material,
+      List<Item> length,
+      Phrase lengthTotal,
+      List<Item> width,
+      Phrase widthTotal,
+      Phrase thickness) {
+    /** Keeps its own copies. */
+    public BlankSum {
+      length = List.copyOf(length);
+      width = List.copyOf(width);
+    }
+  }
+
+  /**
+   * One item of a sum.
+   *
+   * @param what is added
+   * @param amount of it
+   */
+  public record Item(Phrase what, Phrase amount) {}
+
+  /**
+   * What one operation sets.
+   *
+   * @param number of the step
+   * @param title of the step
+   * @param machine as printed
+   * @param work what it does to which piece
+   * @param lines in the order set
+   */
+  public record SettingsRow(
+      int number, String title, Phrase machine, Phrase work, List<SettingLine> lines) {
+    /** Keeps its own copy. */
+    public SettingsRow {
+      lines = List.copyOf(lines);
+    }
+  }
+
+  /**
+   * One setting.
+   *
+   * @param name what is set
+   * @param value exactly
+   * @param datum from where it is measured; may be empty
+   * @param tolerance plus or minus; may be empty
+   * @param kind whether it bounds a kept surface
+   * @param note a cutter's make-up, or that the student's measurement replaces it; may be empty
+   */
+  public record SettingLine(
+      Phrase name, Phrase value, Phrase datum, Phrase tolerance, Phrase kind, Phrase note) {}
+
+  /**
+   * A set-up to look at.
+   *
+   * @param number of the step
+   * @param title of the step
+   * @param machine as printed
+   * @param look what to look at: settings and controls
+   */
+  public record Check(int number, String title, Phrase machine, Phrase look) {}
+
+  /**
+   * A question with its answer.
+   *
+   * @param number from 1
+   * @param prompt as asked
+   * @param answer the right one
+   * @param working how it is reached, a line each
+   * @param mistakes wrong answers and what each shows
+   */
+  public record Answer(
+      int number, Phrase prompt, Phrase answer, List<Phrase> working, List<Mistake> mistakes) {
+    /** Keeps its own copies. */
+    public Answer {
+      working = List.copyOf(working);
+      mistakes = List.copyOf(mistakes);
+    }
+  }
+
+  /**
+   * A wrong answer.
+   *
+   * @param answer as the student would write it
+   * @param shows what was done wrong
+   */
+  public record Mistake(Phrase answer, Phrase shows) {}
+
+  /**
+   * A hazard statement that fired.
+   *
+   * @param panel as printed for the student
+   * @param number of the step
+   * @param title of the step
+   * @param why the sizes that made it fire
+   * @param source where the rule comes from
+   */
+  public record Safety(
+      PacketStep.Panel panel, int number, String title, Phrase why, Phrase source) {}
+}

@@ -1,0 +1,244 @@
+package packetwright.paper.packet;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import packetwright.definition.procedure.Step;
+import packetwright.definition.project.Project.Given;
+import packetwright.definition.shop.MachineKind;
+import packetwright.definition.size.Size;
+import packetwright.paper.packet.AnswerKey.Answer;
+import packetwright.paper.packet.AnswerKey.BlankSum;
+import packetwright.paper.packet.AnswerKey.Check;
+import packetwright.paper.packet.AnswerKey.Item;
+import packetwright.paper.packet.AnswerKey.Mistake;
+import packetwright.paper.packet.AnswerKey.Safety;
+import packetwright.paper.packet.AnswerKey.SettingLine;
+import packetwright.paper.packet.AnswerKey.SettingsRow;
+import packetwright.paper.packet.AnswerKey.SizeGroup;
+import packetwright.paper.packet.AnswerKey.SizeRow;
+import packetwright.paper.packet.AnswerKey.Substituted;
+import packetwright.paper.quiz.Quiz;
+import packetwright.plan.lesson.Lesson;
+import packetwright.text.formula.Derivation;
+import packetwright.text.measure.Length;
+import packetwright.text.measure.Quantity;
+import packetwright.text.words.Phrase;
+import packetwright.text.words.Words;
+import packetwright.wood.blank.Blank;
+import packetwright.wood.caution.Caution;
+import packetwright.wood.operation.OperationRun;
+import packetwright.wood.operation.Setting;
+
+/** Prepares the tables of the answer key. */
+final class KeyTables {
+  private final Lesson lesson;
+  private final Naming naming;
+  private final Words words;
+  private final StepPages pages;
+
+  KeyTables(Lesson lesson, Naming naming, StepPages pages) {
+    this.lesson = lesson;
+    this.naming = naming;
+    this.words = naming.words();
+    this.pages = pages;
+  }
+
+  List<Substituted> substituted() {
+    List<Substituted> rows = new ArrayList<>();
+    for (Given given : lesson.project().givens()) {
+      Quantity own = given.value().value();
+      Size now = lesson.sizes().get(given.name().value());
+      if (!own.equals(now.value())) {
+        rows.add(
+            new Substituted(
+                now.name(),
+                Naming.typeset(given.about()),
+                naming.exactly(own),
+                naming.exactly(now.value())));
+      }
+    }
+    return rows;
+  }
+
+  List<SizeGroup> sizes() {
+    Map<String, List<SizeRow>> groups = new LinkedHashMap<>();
+    for (Size size : lesson.sizes().all()) {
+      String group =
+          switch (size.kind()) {
+            case GIVEN -> "packet.sizes.given";
+            case DERIVED -> "packet.sizes.derived";
+            case PART -> isDimension(size) ? "packet.sizes.part" : "";
+            case SHOP, BLANK -> "";
+          };
+      if (!group.isEmpty()) {
+        groups.computeIfAbsent(group, g -> new ArrayList<>()).add(size(size));
+      }
+    }
+    return groups.entrySet().stream()
+        .map(g -> new SizeGroup(words.say(g.getKey()), g.getValue()))
+        .toList();
+  }
+
+  /** A part's own three sizes; its features' are those of the sizes that they are made from. */
+  private static boolean isDimension(Size size) {
+    return size.name().matches("[^.]+\\.(length|width|thickness)");
+  }
+
+  private SizeRow size(Size size) {
+    boolean varies = !size.low().equals(size.high());
+    boolean given = size.kind() == Size.Kind.GIVEN;
+    return new SizeRow(
+        size.name(),
+        Naming.typeset(size.about()),
+        given ? "" : size.derivation().formula(),
+        given ? Naming.nothing() : numbers(size.derivation()),
+        naming.exactly(size.value()),
+        varies ? naming.exactly(size.low()) : Naming.nothing(),
+        varies ? naming.exactly(size.high()) : Naming.nothing(),
+        !size.fitted().isEmpty());
+  }
+
+  private Phrase numbers(Derivation derivation) {
+    List<Phrase.Piece> pieces = new ArrayList<>();
+    for (Derivation.Term term : derivation.numbers()) {
+      Quantity value = term.value();
+      if (value == null) {
+        pieces.add(new Phrase.Text(term.text()));
+      } else {
+        pieces.add(new Phrase.Measure(naming.rule().printExactly(value)));
+      }
+    }
+    return new Phrase(pieces);
+  }
+
+  List<BlankSum> blanks() {
+    return lesson.blanks().stream()
+        .map(
+            b ->
+                new BlankSum(
+                    Phrase.of(Naming.title(b.name())),
+                    words.say(
+                        "packet.blank.of", Naming.title(b.material()), exactly(b.thickness())),
+                    items(b.length()),
+                    exactly(b.length().total()),
+                    items(b.width()),
+                    exactly(b.width().total()),
+                    exactly(b.thickness())))
+        .toList();
+  }
+
+  private List<Item> items(Blank.Reckoning reckoning) {
+    return reckoning.items().stream()
+        .map(
+            i ->
+                new Item(
+                    words.say("packet." + i.phrase(), i.piece().replace('_', ' ')),
+                    exactly(i.amount())))
+        .toList();
+  }
+
+  private Phrase exactly(Length length) {
+    return naming.exactly(Quantity.of(length));
+  }
+
+  List<SettingsRow> settings() {
+    List<SettingsRow> rows = new ArrayList<>();
+    for (OperationRun run : lesson.run().operations()) {
+      if (!run.settings().isEmpty()) {
+        MachineKind tool = run.tool();
+        rows.add(
+            new SettingsRow(
+                run.step().number(),
+                run.step().title(),
+                Phrase.of(tool == null ? "" : naming.machine(tool)),
+                naming.work(run.operation()),
+                run.settings().stream().map(this::line).toList()));
+      }
+    }
+    return rows;
+  }
+
+  private SettingLine line(Setting setting) {
+    Length tolerance = setting.tolerance();
+    return new SettingLine(
+        naming.setting(setting.name()),
+        naming.exactly(setting.value()),
+        pages.datum(setting),
+        tolerance == null ? Naming.nothing() : words.say("packet.within", exactly(tolerance)),
+        words.say(setting.kind() == Setting.Kind.BOUND ? "packet.bound" : "packet.free"),
+        pages.note(setting));
+  }
+
+  List<Check> checks() {
+    List<Check> checks = new ArrayList<>();
+    for (Step step : lesson.procedure().steps()) {
+      List<OperationRun> runs = lesson.run().ofStep(step.number());
+      for (MachineKind kind : pages.checked(runs)) {
+        List<OperationRun> own = runs.stream().filter(r -> r.tool() == kind).toList();
+        checks.add(
+            new Check(step.number(), step.title(), Phrase.of(naming.machine(kind)), look(own)));
+      }
+    }
+    return checks;
+  }
+
+  /** The bound settings, then the controls, each once. */
+  private Phrase look(List<OperationRun> runs) {
+    Set<Phrase> look = new java.util.LinkedHashSet<>();
+    for (OperationRun run : runs) {
+      for (Setting setting : run.settings()) {
+        if (setting.kind() == Setting.Kind.BOUND) {
+          look.add(
+              words.say(
+                  "packet.look.setting",
+                  naming.setting(setting.name()),
+                  naming.exactly(setting.value())));
+        }
+      }
+    }
+    for (OperationRun run : runs) {
+      run.operation().with().stream()
+          .sorted()
+          .map(c -> words.say("packet.control." + c.name().toLowerCase(java.util.Locale.ROOT)))
+          .forEach(look::add);
+    }
+    return words.list(List.copyOf(look));
+  }
+
+  static List<Answer> answers(Quiz quiz) {
+    List<Answer> answers = new ArrayList<>();
+    for (Quiz.Question question : quiz.questions()) {
+      answers.add(
+          new Answer(
+              answers.size() + 1,
+              question.prompt(),
+              question.answer(),
+              question.working(),
+              question.mistakes().stream().map(m -> new Mistake(m.answer(), m.shows())).toList()));
+    }
+    return answers;
+  }
+
+  List<Safety> safety() {
+    List<Safety> rows = new ArrayList<>();
+    for (Caution caution : lesson.cautions()) {
+      String title =
+          lesson.procedure().steps().stream()
+              .filter(s -> s.number() == caution.step())
+              .map(Step::title)
+              .findFirst()
+              .orElse("");
+      rows.add(
+          new Safety(
+              pages.panel(caution),
+              caution.step(),
+              title,
+              Naming.typeset(caution.why()),
+              Naming.typeset(caution.source())));
+    }
+    return rows;
+  }
+}

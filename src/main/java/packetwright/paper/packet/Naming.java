@@ -1,0 +1,112 @@
+package packetwright.paper.packet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import packetwright.definition.procedure.Operation;
+import packetwright.definition.shop.MachineKind;
+import packetwright.text.measure.Figure;
+import packetwright.text.measure.Length;
+import packetwright.text.measure.Quantity;
+import packetwright.text.measure.Rule;
+import packetwright.text.source.Located;
+import packetwright.text.words.Phrase;
+import packetwright.text.words.Words;
+
+/** How names from files, and numbers, are said on paper. */
+record Naming(Words words, Rule rule) {
+  private static final Phrase NOTHING = new Phrase(List.of());
+
+  /** A mixed number or fraction, with or without a unit of length. */
+  private static final Pattern FRACTION =
+      Pattern.compile("(?<![\\d/.])(?:(\\d{1,6}) )?(\\d{1,4})/(\\d{1,4})(?![\\d/])");
+
+  /** No words at all. */
+  static Phrase nothing() {
+    return NOTHING;
+  }
+
+  /** {@code back_end} as {@code back end}. */
+  static String plain(String name) {
+    return name.replace('_', ' ');
+  }
+
+  /** The same with a capital, as a title. */
+  static String title(String name) {
+    String plain = plain(name);
+    return plain.isEmpty()
+        ? plain
+        : plain.substring(0, plain.offsetByCodePoints(0, 1)).toUpperCase(Locale.ROOT)
+            + plain.substring(plain.offsetByCodePoints(0, 1));
+  }
+
+  String machine(MachineKind kind) {
+    return words.plain("packet.tool." + kind.word());
+  }
+
+  Phrase setting(String name) {
+    return words.say("packet.set." + name);
+  }
+
+  /** {@code side.lid_groove} as {@code lid groove of the side}; a piece as it stands. */
+  Phrase target(String target) {
+    int dot = target.indexOf('.');
+    return dot < 0
+        ? Phrase.of(plain(target))
+        : words.say(
+            "packet.feature", plain(target.substring(dot + 1)), plain(target.substring(0, dot)));
+  }
+
+  /** What an operation does to what. */
+  Phrase work(Operation operation) {
+    List<Phrase> targets =
+        operation.targets().stream().map(Located::value).map(this::target).toList();
+    return words.say("packet.verb." + operation.verb().value().word(), words.list(targets));
+  }
+
+  /** A size, rounded to the project's rule. */
+  Phrase size(Quantity value) {
+    return Phrase.of(rule.print(value));
+  }
+
+  /** A size, rounded to the project's rule. */
+  Phrase size(Length value) {
+    return Phrase.of(rule.print(value));
+  }
+
+  /** A setting or a tolerance, as it is. */
+  Phrase exactly(Quantity value) {
+    return Phrase.of(rule.printExactly(value));
+  }
+
+  /** Plain text that holds fractions, with the fractions set as such. */
+  static Phrase typeset(String text) {
+    List<Phrase.Piece> pieces = new ArrayList<>();
+    Matcher matcher = FRACTION.matcher(text);
+    int end = 0;
+    while (matcher.find()) {
+      if (matcher.start() > end) {
+        pieces.add(new Phrase.Text(text.substring(end, matcher.start())));
+      }
+      pieces.add(new Phrase.Measure(figure(matcher)));
+      end = matcher.end();
+    }
+    if (end < text.length() || pieces.isEmpty()) {
+      pieces.add(new Phrase.Text(text.substring(end)));
+    }
+    return new Phrase(pieces);
+  }
+
+  private static Figure figure(Matcher matcher) {
+    String whole = matcher.group(1);
+    return new Figure(
+        false,
+        new java.math.BigInteger(whole == null ? "0" : whole),
+        new java.math.BigInteger(matcher.group(2)),
+        new java.math.BigInteger(matcher.group(3)),
+        packetwright.text.measure.Unit.ONE,
+        Figure.Grade.EXACT);
+  }
+}

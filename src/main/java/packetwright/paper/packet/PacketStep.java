@@ -1,0 +1,94 @@
+package packetwright.paper.packet;
+
+import java.util.List;
+import packetwright.drawing.sheet.Sheet;
+import packetwright.text.words.Phrase;
+
+/**
+ * One step as it is printed.
+ *
+ * @param number the same in both documents
+ * @param id for links
+ * @param title as printed
+ * @param tools machines first, in the order used
+ * @param prepared whether the instructor has done it already: the student's packet prints it short
+ * @param prose what to do
+ * @param settings what to set, a box for each set-up
+ * @param cautions most severe first
+ * @param check machines whose set-up the instructor looks at before power goes on; may be empty
+ * @param drawings at this step
+ */
+public record PacketStep(
+    int number,
+    String id,
+    String title,
+    List<Tool> tools,
+    boolean prepared,
+    List<Prose> prose,
+    List<SettingsBox> settings,
+    List<Panel> cautions,
+    Phrase check,
+    List<Sheet> drawings) {
+  /** Keeps its own copies. */
+  public PacketStep {
+    tools = List.copyOf(tools);
+    prose = List.copyOf(prose);
+    settings = List.copyOf(settings);
+    cautions = List.copyOf(cautions);
+    drawings = List.copyOf(drawings);
+  }
+
+  /**
+   * A machine or hand tool.
+   *
+   * @param name as printed
+   * @param powered whether it has a switch
+   */
+  public record Tool(String name, boolean powered) {}
+
+  /**
+   * The settings of one set-up.
+   *
+   * @param work what is done with it; empty when the step has one set-up only
+   * @param lines in the order set
+   */
+  public record SettingsBox(Phrase work, List<Setting> lines) {
+    /** Keeps its own copy. */
+    public SettingsBox {
+      lines = List.copyOf(lines);
+    }
+  }
+
+  /**
+   * One line of the settings box.
+   *
+   * @param name what is set
+   * @param value to which value
+   * @param datum from where it is measured; may be empty
+   * @param note what else to know: a cutter's make-up, a value that is only a start; may be empty
+   */
+  public record Setting(Phrase name, Phrase value, Phrase datum, Phrase note) {}
+
+  /**
+   * A hazard statement.
+   *
+   * @param severity {@code danger}, {@code warning}, {@code caution} or {@code notice}
+   * @param signal the signal word as printed
+   * @param symbol the safety alert symbol; none for a notice
+   * @param hazard what can hurt
+   * @param consequence what it does
+   * @param avoid how not to be hurt
+   */
+  public record Panel(
+      String severity,
+      Phrase signal,
+      List<Sheet> symbol,
+      Phrase hazard,
+      Phrase consequence,
+      Phrase avoid) {
+    /** Keeps its own copy. */
+    public Panel {
+      symbol = List.copyOf(symbol);
+    }
+  }
+}

@@ -1,0 +1,225 @@
+package packetwright.paper.packet;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import packetwright.definition.procedure.Operation.By;
+import packetwright.definition.project.Project;
+import packetwright.definition.project.Project.Supply;
+import packetwright.definition.shop.MachineKind;
+import packetwright.definition.size.Evaluated;
+import packetwright.definition.size.Size;
+import packetwright.drawing.sheet.PartSheet;
+import packetwright.drawing.sheet.Sheet;
+import packetwright.paper.packet.StudentPacket.BlankRow;
+import packetwright.paper.packet.StudentPacket.Cover;
+import packetwright.paper.packet.StudentPacket.PartDrawing;
+import packetwright.paper.packet.StudentPacket.PartRow;
+import packetwright.paper.packet.StudentPacket.Question;
+import packetwright.paper.packet.StudentPacket.QuizPage;
+import packetwright.paper.quiz.Quiz;
+import packetwright.plan.lesson.Lesson;
+import packetwright.text.measure.Rule;
+import packetwright.text.measure.Unit;
+import packetwright.text.source.Checked;
+import packetwright.text.source.Findings;
+import packetwright.text.source.Located;
+import packetwright.text.words.Phrase;
+import packetwright.text.words.Words;
+import packetwright.wood.blank.Blank;
+import packetwright.wood.operation.OperationRun;
+import packetwright.wood.part.Part;
+
+/** Turns a lesson and a quiz into the two documents. */
+public final class Packets {
+  private final Lesson lesson;
+  private final Quiz quiz;
+  private final Words words;
+  private final Rule rule;
+  private final Naming naming;
+  private final Findings findings = new Findings();
+
+  private Packets(Lesson lesson, Quiz quiz, Words words) {
+    this.lesson = lesson;
+    this.quiz = quiz;
+    this.words = words;
+    this.rule = lesson.project().rule();
+    this.naming = new Naming(words, rule);
+  }
+
+  /**
+   * Both documents of a lesson.
+   *
+   * @param student packet
+   * @param key to it
+   */
+  public record Documents(StudentPacket student, AnswerKey key) {}
+
+  /** The documents, or what is wrong with the places of the prose. */
+  public static Checked<Documents> of(Lesson lesson, Quiz quiz, Words words) {
+    Packets packets = new Packets(lesson, quiz, words);
+    PlaceText text = new PlaceText(lesson, packets.naming, packets.findings);
+    StepPages pages = new StepPages(lesson, packets.naming, text);
+    List<PacketStep> steps = pages.steps();
+    Documents documents = new Documents(packets.student(steps, text), packets.key(steps, pages));
+    return packets.findings.checked(documents);
+  }
+
+  private StudentPacket student(List<PacketStep> steps, PlaceText text) {
+    return new StudentPacket(
+        heading(),
+        cover(text),
+        drawings(),
+        lesson.parts().stream().map(this::row).toList(),
+        lesson.blanks().stream().map(this::row).toList(),
+        steps,
+        quizPage(),
+        lesson.project().rubric().stream().map(this::rubric).toList());
+  }
+
+  private AnswerKey key(List<PacketStep> steps, StepPages pages) {
+    KeyTables tables = new KeyTables(lesson, naming, pages);
+    return new AnswerKey(
+        heading(),
+        List.of(words.say("packet.result")),
+        tables.substituted(),
+        steps.stream().filter(PacketStep::prepared).toList(),
+        tables.sizes(),
+        tables.blanks(),
+        tables.settings(),
+        tables.checks(),
+        quiz.form(),
+        KeyTables.answers(quiz),
+        tables.safety());
+  }
+
+  private Heading heading() {
+    Project project = lesson.project();
+    return new Heading(
+        project.title(), project.course(), lesson.choices().term(), lesson.shop().name());
+  }
+
+  private Cover cover(PlaceText text) {
+    Set<MachineKind> tools = new LinkedHashSet<>();
+    Set<String> supplies = new LinkedHashSet<>();
+    for (OperationRun run : lesson.run().operations()) {
+      if (run.operation().by() != By.INSTRUCTOR) {
+        MachineKind kind = run.tool();
+        if (kind != null) {
+          tools.add(kind);
+        }
+        run.operation().using().forEach(u -> supplies.add(u.value()));
+      }
+    }
+    List<Phrase> gear = new ArrayList<>(List.of(words.say("packet.gear.eyes")));
+    if (tools.stream().anyMatch(MachineKind::isPowered)) {
+      gear.add(words.say("packet.gear.ears"));
+    }
+    return new Cover(
+        TrueScale.strip(rule.unit(), words),
+        new Pictures(lesson, words).finished(),
+        text.fill(lesson.procedure().introduction(), null),
+        lesson.project().objectives().stream().map(Naming::typeset).toList(),
+        names(tools, true),
+        names(tools, false),
+        lesson.project().supplies().stream()
+            .filter(s -> supplies.contains(s.name().value()))
+            .map(this::supply)
+            .toList(),
+        gear,
+        lesson.shop().rules().stream().map(Naming::typeset).toList());
+  }
+
+  private List<Phrase> names(Set<MachineKind> tools, boolean powered) {
+    return tools.stream()
+        .filter(k -> k.isPowered() == powered)
+        .map(k -> Phrase.of(naming.machine(k)))
+        .toList();
+  }
+
+  private Phrase supply(Supply supply) {
+    String name = Naming.plain(supply.name().value());
+    if (supply.grits().isEmpty()) {
+      return Phrase.of(name);
+    }
+    List<Phrase> grits = supply.grits().stream().map(g -> Phrase.of(g.toString())).toList();
+    return words.say("packet.grits", name, words.list(grits));
+  }
+
+  private List<PartDrawing> drawings() {
+    List<PartDrawing> drawings = new ArrayList<>();
+    for (Sheet apart : new Pictures(lesson, words).apart()) {
+      drawings.add(new PartDrawing(words.say("packet.apart"), apart));
+    }
+    for (Part part : lesson.parts()) {
+      drawings.add(
+          new PartDrawing(
+              words.say("packet.part.title", part.letter(), Naming.title(part.name())),
+              PartSheet.draw(part, material(part), rule, words)));
+    }
+    return drawings;
+  }
+
+  private Phrase material(Part part) {
+    for (Blank blank : lesson.blanks()) {
+      if (blank.name().equals(part.blank())) {
+        return Phrase.of(Naming.plain(blank.material()));
+      }
+    }
+    return Naming.nothing();
+  }
+
+  private PartRow row(Part part) {
+    return new PartRow(
+        part.letter(),
+        Phrase.of(Naming.title(part.name())),
+        part.count(),
+        material(part),
+        naming.size(part.solid().length()),
+        naming.size(part.solid().width()),
+        naming.size(part.solid().thickness()),
+        isFitted(part, ".length") || isFitted(part, ".width"));
+  }
+
+  private boolean isFitted(Part part, String dimension) {
+    Size size = lesson.sizes().find(part.name() + dimension);
+    return size != null && !size.fitted().isEmpty();
+  }
+
+  private BlankRow row(Blank blank) {
+    return new BlankRow(
+        Phrase.of(Naming.title(blank.name())),
+        words.list(blank.pieces().stream().map(p -> Phrase.of(Naming.plain(p))).toList()),
+        Phrase.of(Naming.plain(blank.material())),
+        naming.size(blank.length().total()),
+        naming.size(blank.width().total()),
+        naming.size(blank.thickness()));
+  }
+
+  private QuizPage quizPage() {
+    boolean inches = rule.unit() == Unit.INCH;
+    List<Question> questions = new ArrayList<>();
+    for (Quiz.Question question : quiz.questions()) {
+      Sheet drawing = question.drawing();
+      questions.add(
+          new Question(
+              questions.size() + 1,
+              question.prompt(),
+              drawing == null ? List.of() : List.of(drawing)));
+    }
+    return new QuizPage(
+        quiz.form(),
+        TrueScale.bar(rule.unit(), words),
+        words.say("packet.bar.text", words.plain(inches ? "packet.bar.inch" : "packet.bar.metric")),
+        questions);
+  }
+
+  private Phrase rubric(Project.RubricRow row) {
+    Located<String> limit = row.limit();
+    Evaluated value = limit == null ? null : findings.take(lesson.sizes().evaluate(limit));
+    return value == null
+        ? Naming.typeset(row.row())
+        : words.say("packet.rubric", row.row(), naming.exactly(value.value()));
+  }
+}

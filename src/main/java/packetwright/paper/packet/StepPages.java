@@ -1,0 +1,173 @@
+package packetwright.paper.packet;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import packetwright.definition.procedure.Operation;
+import packetwright.definition.procedure.Operation.By;
+import packetwright.definition.procedure.Step;
+import packetwright.definition.shop.MachineKind;
+import packetwright.drawing.sheet.LayoutSheet;
+import packetwright.drawing.sheet.Sheet;
+import packetwright.plan.lesson.Lesson;
+import packetwright.text.measure.Quantity;
+import packetwright.text.words.Phrase;
+import packetwright.text.words.Words;
+import packetwright.wood.caution.Caution;
+import packetwright.wood.operation.Layout;
+import packetwright.wood.operation.OperationRun;
+import packetwright.wood.operation.Setting;
+
+/** Prepares the steps of the procedure for printing. */
+final class StepPages {
+  private final Lesson lesson;
+  private final Naming naming;
+  private final Words words;
+  private final PlaceText text;
+  private final Sheet alert;
+
+  StepPages(Lesson lesson, Naming naming, PlaceText text) {
+    this.lesson = lesson;
+    this.naming = naming;
+    this.words = naming.words();
+    this.text = text;
+    this.alert = TrueScale.alert(words);
+  }
+
+  List<PacketStep> steps() {
+    return lesson.procedure().steps().stream().map(this::step).toList();
+  }
+
+  private PacketStep step(Step step) {
+    List<OperationRun> runs = lesson.run().ofStep(step.number());
+    return new PacketStep(
+        step.number(),
+        step.id(),
+        step.title(),
+        tools(runs),
+        isPrepared(step),
+        text.fill(step.prose(), step),
+        settings(runs),
+        lesson.cautions().stream().filter(c -> c.step() == step.number()).map(this::panel).toList(),
+        check(runs),
+        drawings(runs));
+  }
+
+  /** Whether the instructor does all of it. */
+  private static boolean isPrepared(Step step) {
+    return !step.operations().isEmpty()
+        && step.operations().stream().allMatch(o -> o.by() == By.INSTRUCTOR);
+  }
+
+  private List<PacketStep.Tool> tools(List<OperationRun> runs) {
+    Set<PacketStep.Tool> powered = new LinkedHashSet<>();
+    Set<PacketStep.Tool> byHand = new LinkedHashSet<>();
+    for (OperationRun run : runs) {
+      MachineKind kind = run.tool();
+      if (kind != null) {
+        (kind.isPowered() ? powered : byHand)
+            .add(new PacketStep.Tool(naming.machine(kind), kind.isPowered()));
+      }
+    }
+    List<PacketStep.Tool> tools = new ArrayList<>(powered);
+    tools.addAll(byHand);
+    return tools;
+  }
+
+  /** One box for each set-up; operations that share one share its box. */
+  private List<PacketStep.SettingsBox> settings(List<OperationRun> runs) {
+    Map<List<PacketStep.Setting>, Phrase> boxes = new LinkedHashMap<>();
+    for (OperationRun run : runs) {
+      if (!run.settings().isEmpty()) {
+        boxes.putIfAbsent(
+            run.settings().stream().map(this::setting).toList(), naming.work(run.operation()));
+      }
+    }
+    List<PacketStep.SettingsBox> list = new ArrayList<>();
+    boxes.forEach(
+        (lines, work) ->
+            list.add(
+                new PacketStep.SettingsBox(boxes.size() == 1 ? Naming.nothing() : work, lines)));
+    return list;
+  }
+
+  private PacketStep.Setting setting(Setting setting) {
+    return new PacketStep.Setting(
+        naming.setting(setting.name()),
+        naming.exactly(setting.value()),
+        datum(setting),
+        note(setting));
+  }
+
+  Phrase datum(Setting setting) {
+    return setting.datum().isEmpty()
+        ? Naming.nothing()
+        : words.say("packet.datum." + setting.datum());
+  }
+
+  /** A cutter's make-up, or that a measurement comes in place of the value. */
+  Phrase note(Setting setting) {
+    if (!setting.stack().isEmpty()) {
+      Phrase sum = Naming.nothing();
+      for (int i = 0; i < setting.stack().size(); i++) {
+        Phrase width = naming.exactly(Quantity.of(setting.stack().get(i)));
+        sum = i == 0 ? width : words.say("packet.sum", sum, width);
+      }
+      return words.say("packet.stack", sum);
+    }
+    return setting.fitted() ? words.say("packet.setting.fitted") : Naming.nothing();
+  }
+
+  PacketStep.Panel panel(Caution caution) {
+    String severity = caution.signal().name().toLowerCase(Locale.ROOT);
+    return new PacketStep.Panel(
+        severity,
+        words.say("packet.signal." + severity),
+        caution.signal() == Caution.Signal.NOTICE ? List.of() : List.of(alert),
+        Naming.typeset(caution.hazard()),
+        Naming.typeset(caution.consequence()),
+        Naming.typeset(caution.avoid()));
+  }
+
+  private Phrase check(List<OperationRun> runs) {
+    List<Phrase> machines =
+        checked(runs).stream().map(k -> Phrase.of(lower(naming.machine(k)))).toList();
+    return machines.isEmpty()
+        ? Naming.nothing()
+        : words.say("packet.check.ask", words.list(machines));
+  }
+
+  /** Machines whose set-up a student makes and the instructor looks at, in the order used. */
+  Set<MachineKind> checked(List<OperationRun> runs) {
+    Set<MachineKind> kinds = new LinkedHashSet<>();
+    for (OperationRun run : runs) {
+      Operation operation = run.operation();
+      MachineKind kind = run.tool();
+      if (kind != null
+          && operation.by() != By.INSTRUCTOR
+          && lesson.shop().setupCheck().contains(kind)) {
+        kinds.add(kind);
+      }
+    }
+    return kinds;
+  }
+
+  private static String lower(String name) {
+    return name.toLowerCase(Locale.ROOT);
+  }
+
+  private List<Sheet> drawings(List<OperationRun> runs) {
+    List<Sheet> sheets = new ArrayList<>();
+    for (OperationRun run : runs) {
+      Layout layout = run.layout();
+      if (layout != null) {
+        sheets.add(LayoutSheet.draw(layout, naming.rule(), words));
+      }
+    }
+    return sheets;
+  }
+}

@@ -1,0 +1,144 @@
+package packetwright.paper.packet;
+
+import java.util.List;
+import packetwright.drawing.sheet.Sheet;
+import packetwright.text.words.Phrase;
+
+/**
+ * Everything printed in a student packet, in printing order; a template only arranges it.
+ *
+ * @param heading of every page
+ * @param cover first page
+ * @param drawings of the parts, a sheet each
+ * @param parts table of finished parts
+ * @param blanks table of rough pieces
+ * @param steps numbered as in the key
+ * @param quiz last pages
+ * @param rubric rows that the student assesses, each with its limit
+ */
+public record StudentPacket(
+    Heading heading,
+    Cover cover,
+    List<PartDrawing> drawings,
+    List<PartRow> parts,
+    List<BlankRow> blanks,
+    List<PacketStep> steps,
+    QuizPage quiz,
+    List<Phrase> rubric) {
+  /** Keeps its own copies. */
+  public StudentPacket {
+    drawings = List.copyOf(drawings);
+    parts = List.copyOf(parts);
+    blanks = List.copyOf(blanks);
+    steps = List.copyOf(steps);
+    rubric = List.copyOf(rubric);
+  }
+
+  /**
+   * The first page.
+   *
+   * @param scale a strip of true inches or centimetres across the page
+   * @param picture of the finished project; none or one
+   * @param introduction by the author
+   * @param objectives what the student learns
+   * @param machines used, as printed
+   * @param tools used by hand
+   * @param supplies used up
+   * @param gear worn
+   * @param rules of this shop
+   */
+  public record Cover(
+      Sheet scale,
+      List<Sheet> picture,
+      List<Prose> introduction,
+      List<Phrase> objectives,
+      List<Phrase> machines,
+      List<Phrase> tools,
+      List<Phrase> supplies,
+      List<Phrase> gear,
+      List<Phrase> rules) {
+    /** Keeps its own copies. */
+    public Cover {
+      picture = List.copyOf(picture);
+      introduction = List.copyOf(introduction);
+      objectives = List.copyOf(objectives);
+      machines = List.copyOf(machines);
+      tools = List.copyOf(tools);
+      supplies = List.copyOf(supplies);
+      gear = List.copyOf(gear);
+      rules = List.copyOf(rules);
+    }
+  }
+
+  /**
+   * A part's drawing.
+   *
+   * @param title letter and name
+   * @param sheet the drawing
+   */
+  public record PartDrawing(Phrase title, Sheet sheet) {}
+
+  /**
+   * A line of the parts table; sizes are finished sizes.
+   *
+   * @param letter on drawings
+   * @param name as printed
+   * @param count how many of it
+   * @param material as printed
+   * @param length along the grain
+   * @param width across it
+   * @param thickness of the part
+   * @param fitted whether the student's own measurement replaces one of the sizes
+   */
+  public record PartRow(
+      String letter,
+      Phrase name,
+      int count,
+      Phrase material,
+      Phrase length,
+      Phrase width,
+      Phrase thickness,
+      boolean fitted) {}
+
+  /**
+   * A line of the rough pieces' table.
+   *
+   * @param name as printed
+   * @param pieces what is cut from it
+   * @param material as printed
+   * @param length rough
+   * @param width rough
+   * @param thickness as bought
+   */
+  public record BlankRow(
+      Phrase name, Phrase pieces, Phrase material, Phrase length, Phrase width, Phrase thickness) {}
+
+  /**
+   * The measuring quiz.
+   *
+   * @param form which form it is
+   * @param bar a bar of true length, to see whether the page was printed at its size
+   * @param barText what to measure and what to do when it differs
+   * @param questions in order
+   */
+  public record QuizPage(String form, Sheet bar, Phrase barText, List<Question> questions) {
+    /** Keeps its own copy. */
+    public QuizPage {
+      questions = List.copyOf(questions);
+    }
+  }
+
+  /**
+   * A question with room for the answer.
+   *
+   * @param number from 1
+   * @param prompt what is asked
+   * @param drawing at true scale; none or one
+   */
+  public record Question(int number, Phrase prompt, List<Sheet> drawing) {
+    /** Keeps its own copy. */
+    public Question {
+      drawing = List.copyOf(drawing);
+    }
+  }
+}
