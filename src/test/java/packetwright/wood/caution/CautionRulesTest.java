@@ -151,6 +151,8 @@ class CautionRulesTest {
             MITER.where("thickness", 16),
             MITER.with(BACKER).where("thickness", 16)),
         under("piece-too-short", JOINT, "length", 12 * INCH),
+        under("jointed-too-thin", JOINT, "thickness", 32),
+        under("jointed-too-narrow", JOINT, "width", 48),
         upTo("push-block-missing", JOINT.with(), "width", 6 * INCH),
         row(
             "push-block-missing",

@@ -21,12 +21,22 @@ class SampleRefusalsTest {
    * One edit of the sample.
    *
    * @param code that must be found
-   * @param step its number
-   * @param file edited
-   * @param old taken out, in its first place
+   * @param step the number of the step that it must be found in
+   * @param after text that comes before the edit
+   * @param old taken out, in its first place from there
    * @param with put in
    */
-  record Edit(String code, int step, String file, String old, String with) {
+  record Edit(String code, int step, String after, String old, String with) {
+    private static final String SHOP = "machines:";
+
+    static Edit inShop(String code, int step, String old, String with) {
+      return new Edit(code, step, SHOP, old, with);
+    }
+
+    String file() {
+      return after.equals(SHOP) ? "shop.yaml" : "procedure.md";
+    }
+
     @Override
     public String toString() {
       return code + " in step " + step;
@@ -34,41 +44,32 @@ class SampleRefusalsTest {
   }
 
   static Stream<Edit> edits() {
-    String procedure = "procedure.md";
-    String shop = "shop.yaml";
+    String joint = "## Joint the bottom edge";
+    String rip = "## Rip the wall blank";
+    String grooves = "## Cut the grooves";
+    String controls = "[featherboard, push_block]";
     return Stream.of(
-        new Edit(
-            "push-block-missing", 3, procedure, "  with: [push_block]\n```\nPick", "```\nPick"),
-        new Edit(
-            "push-stick-missing",
-            4,
-            procedure,
-            "  at: table_saw\n  with: [push_stick]\n```\nSet the fence to {board_width}",
-            "  at: table_saw\n```\nSet the fence to {board_width}"),
-        new Edit(
-            "featherboard-missing", 7, procedure, "[featherboard, push_block]", "[push_block]"),
-        new Edit(
-            "push-block-missing", 7, procedure, "[featherboard, push_block]", "[featherboard]"),
-        new Edit("gauge-missing", 9, procedure, "[miter_gauge, backer, clamps,", "[clamps,"),
-        new Edit("piece-too-short", 9, shop, "gauge_shortest: 9", "gauge_shortest: 9-1/64"),
-        new Edit("held-too-short", 8, shop, "held_shortest: 9", "held_shortest: 9-1/64"),
-        new Edit("held-too-short", 11, shop, "clamped_shortest: 4,", "clamped_shortest: 4-5/8,"),
-        new Edit(
-            "held-too-short",
-            11,
-            procedure,
-            "  at: miter_saw\n  with: [clamps]\n```\nThe drawing says {end_length}",
-            "  at: miter_saw\n```\nThe drawing says {end_length}"),
-        new Edit("backer-missing", 15, procedure, "  with: [backer]\n", ""),
-        new Edit("clamps-missing", 19, procedure, "  at: chisel\n  with: [clamps]", "  at: chisel"),
-        new Edit("planed-too-short", 2, shop, "shortest: 14", "shortest: 40"),
-        new Edit("rip-too-narrow", 12, shop, "rip_narrowest: 2,", "rip_narrowest: 3,"));
+        new Edit("push-block-missing", 3, joint, "  with: [push_block]\n", ""),
+        new Edit("push-stick-missing", 4, rip, "  with: [push_stick]\n", ""),
+        new Edit("featherboard-missing", 7, grooves, controls, "[push_block]"),
+        new Edit("push-block-missing", 7, grooves, controls, "[featherboard]"),
+        new Edit("gauge-missing", 9, "## Cut the rabbets", "miter_gauge, ", ""),
+        new Edit("held-too-short", 11, "## Cut the back end", "  with: [clamps]\n", ""),
+        new Edit("backer-missing", 15, "## Cut the bottom", "  with: [backer]\n", ""),
+        new Edit("clamps-missing", 19, "at: chisel", "  with: [clamps]\n", ""),
+        Edit.inShop("piece-too-short", 9, "gauge_shortest: 9", "gauge_shortest: 9-1/64"),
+        Edit.inShop("held-too-short", 8, "held_shortest: 9", "held_shortest: 9-1/64"),
+        Edit.inShop("held-too-short", 11, "clamped_shortest: 4", "clamped_shortest: 4-5/8"),
+        Edit.inShop("planed-too-short", 2, "shortest: 14", "shortest: 40"),
+        Edit.inShop("rip-too-narrow", 12, "rip_narrowest: 2", "rip_narrowest: 3"));
   }
 
   private static ProjectFolder edited(Edit edit) {
     String text = SAMPLE.text(edit.file()).value();
-    assertThat(text).contains(edit.old());
-    int at = text.indexOf(edit.old());
+    int from = text.indexOf(edit.after());
+    int at = text.indexOf(edit.old(), from);
+    assertThat(from).as(edit.after()).isNotNegative();
+    assertThat(at).as(edit.old()).isNotNegative();
     return SAMPLE.with(
         edit.file(),
         text.substring(0, at) + edit.with() + text.substring(at + edit.old().length()));
