@@ -1,6 +1,5 @@
 package packetwright.paper.packet;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -13,21 +12,14 @@ import packetwright.definition.project.ProjectReader;
 import packetwright.definition.shop.Shop;
 import packetwright.definition.shop.ShopReader;
 import packetwright.definition.size.Sizes;
-import packetwright.drawing.sheet.RuleSheet;
-import packetwright.drawing.sheet.RuleSheet.Pointer;
 import packetwright.paper.quiz.Quiz;
-import packetwright.paper.quiz.Quiz.Mistake;
-import packetwright.paper.quiz.Quiz.Question;
+import packetwright.paper.quiz.QuizInput;
+import packetwright.paper.quiz.QuizMaker;
 import packetwright.plan.lesson.Lesson;
 import packetwright.plan.lesson.Lesson.Choices;
-import packetwright.text.measure.Length;
 import packetwright.text.measure.Quantity;
-import packetwright.text.measure.Rational;
-import packetwright.text.measure.Rule;
-import packetwright.text.measure.Unit;
 import packetwright.text.source.Checked;
 import packetwright.text.source.Located;
-import packetwright.text.words.Phrase;
 import packetwright.text.words.Words;
 import packetwright.wood.assembly.Assembly;
 import packetwright.wood.blank.Blank;
@@ -38,7 +30,7 @@ import packetwright.wood.operation.Simulation;
 import packetwright.wood.part.Part;
 import packetwright.wood.part.Parts;
 
-/** The sample project worked out, with a quiz made by hand. */
+/** The sample project worked out, with its quiz. */
 public final class SampleLesson {
   /** English. */
   public static final Words WORDS = Words.of("en");
@@ -97,43 +89,23 @@ public final class SampleLesson {
         good(CautionRules.builtIn().apply(run, shop, WORDS)));
   }
 
-  /** Two readings and a difference. */
-  public static Quiz quiz() {
-    Rule sixteenths = new Rule(Rational.of(1, 16), Unit.INCH);
-    Rule sixtyFourths = new Rule(Rational.of(1, 64), Unit.INCH);
-    List<Question> questions = new ArrayList<>();
-    for (int n : List.of(37, 61)) {
-      Length at = Length.ofInches(n, 16);
-      questions.add(
-          new Question(
-              Phrase.of("To which mark does the arrow point?"),
-              RuleSheet.draw(
-                  "quiz-" + n, sixteenths, Length.ofInches(6), List.of(new Pointer("", at)), WORDS),
-              Phrase.of(sixteenths.print(at)),
-              List.of(
-                  Naming.typeset("Count the sixteenths after the inch mark: " + n % 16 + "/16.")),
-              List.of(
-                  new Mistake(
-                      Phrase.of(sixteenths.print(Length.ofInches(n / 16 * 8 + n % 16, 8))),
-                      Phrase.of("read sixteenths as eighths")))));
-    }
-    questions.add(
-        new Question(
-            Naming.typeset(
-                "The box is 5 in wide outside. The two tongues together measure 1/2 in. How long"
-                    + " is the back end?"),
-            null,
-            Phrase.of(sixtyFourths.print(Length.ofInches(9, 2))),
-            List.of(Naming.typeset("5 in − 1/2 in = 4 1/2 in")),
-            List.of(
-                new Mistake(
-                    Phrase.of(sixtyFourths.print(Length.ofInches(19, 4))),
-                    Phrase.of("took off one tongue only")))));
-    return new Quiz("A", questions);
+  /** Form A of its quiz. */
+  public static Quiz quiz(Lesson lesson) {
+    return good(
+        QuizMaker.make(
+            new QuizInput(
+                lesson.project().id(),
+                lesson.project().rule(),
+                lesson.choices().term(),
+                "A",
+                lesson.project().quiz().questions(),
+                lesson.sizes(),
+                WORDS)));
   }
 
   /** Both documents. */
   public static Packets.Documents documents() {
-    return good(Packets.of(lesson(), quiz(), WORDS));
+    Lesson lesson = lesson();
+    return good(Packets.of(lesson, quiz(lesson), WORDS));
   }
 }
