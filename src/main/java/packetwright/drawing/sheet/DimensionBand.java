@@ -17,9 +17,13 @@ final class DimensionBand {
   private static final double NEXT = 6 * 72 / 25.4;
 
   private static final double CLEAR = 3;
+  private static final int MOST_ROWS = 40;
 
-  /** How far along its line a number that does not fit may be pushed. */
-  private static final double FARTHEST = 60;
+  /** How far along its line a number that does not fit is pushed before it goes the other way. */
+  private static final double NEAR = 60;
+
+  /** Beyond every extension line of a sheet. */
+  private static final double FAR = 1000;
 
   private final boolean isLevel;
   private final List<Wish> waiting;
@@ -50,6 +54,11 @@ final class DimensionBand {
     return offset(last) + across(last) / 2 + CLEAR;
   }
 
+  /** How near to the outline its numbers come; without any, as far as can be. */
+  double nearest() {
+    return placed.isEmpty() ? Double.MAX_VALUE : offset(0) - across(0) / 2 - CLEAR;
+  }
+
   /** The least place along the side that anything takes. */
   double least() {
     return placed.stream().mapToDouble(s -> s.begin - CLEAR).min().orElse(Double.MAX_VALUE);
@@ -66,8 +75,9 @@ final class DimensionBand {
    * @param origin of the places along the side, on the sheet
    * @param outline where the view's side lies on the sheet
    * @param outward 1 where the band lies below or right of the view, -1 above or left
+   * @param push how much further out than usual the band lies
    */
-  List<Mark> marks(double origin, double outline, int outward) {
+  List<Mark> marks(double origin, double outline, int outward, double push) {
     List<Mark> marks = new ArrayList<>();
     for (Spot spot : placed) {
       Wish wish = spot.wish;
@@ -76,7 +86,7 @@ final class DimensionBand {
               isLevel,
               origin + wish.from,
               origin + wish.to,
-              outline + outward * offset(spot.row),
+              outline + outward * (offset(spot.row) + push),
               outline - outward * wish.insetFrom,
               outline - outward * wish.insetTo,
               spot.arrows,
@@ -87,7 +97,7 @@ final class DimensionBand {
   }
 
   private void place(Wish wish) {
-    for (int row = 0; ; row++) {
+    for (int row = 0; row < MOST_ROWS; row++) {
       for (Spot spot : candidates(wish, row)) {
         if (isFree(spot)) {
           placed.add(spot);
@@ -95,6 +105,7 @@ final class DimensionBand {
         }
       }
     }
+    throw new IllegalStateException("no room for " + wish);
   }
 
   private List<Spot> candidates(Wish wish, int row) {
@@ -117,9 +128,11 @@ final class DimensionBand {
     // Beyond every extension line there is always room, in some row.
     double nearest = outside + room / 2;
     int preferred = wish.isOutwardFirst ? 1 : -1;
-    for (int direction : new int[] {preferred, -preferred}) {
-      for (double more = 0; more <= FARTHEST; more += 4) {
-        spots.add(outside(wish, row, direction * (nearest + more), room));
+    for (double[] reach : new double[][] {{0, NEAR}, {NEAR, FAR}}) {
+      for (int direction : new int[] {preferred, -preferred}) {
+        for (double more = reach[0]; more <= reach[1]; more += 4) {
+          spots.add(outside(wish, row, direction * (nearest + more), room));
+        }
       }
     }
     return spots;

@@ -77,22 +77,28 @@ record HoleNote(
                 .then(deep)
                 .then(Inscription.of(Face.REGULAR, words.plain("sheet.deep")));
     Label label =
-        obstacles.place(text, SIZE, bounds, spot.x + spot.radius + 40, spot.y - spot.radius - 30);
+        obstacles.place(
+            text,
+            SIZE,
+            bounds,
+            new Obstacles.Wish(
+                spot.x + spot.radius + 40,
+                spot.y - spot.radius - 30,
+                found -> isClear(obstacles, Leader.of(found, spot))));
     if (label == null) {
       return List.of();
     }
-    Area area = label.area();
-    boolean isRight = (area.left() + area.right()) / 2 > spot.x;
-    double textEnd = isRight ? area.left() - 2 : area.right() + 2;
-    double shelf = isRight ? textEnd - SHELF : textEnd + SHELF;
-    double middle = label.y() - Dimension.capHeight() / 2;
-    double distance = Math.hypot(shelf - spot.x, middle - spot.y);
-    double towardX = (shelf - spot.x) / distance;
-    double towardY = (middle - spot.y) / distance;
-    double tipX = spot.x + towardX * spot.radius;
-    double tipY = spot.y + towardY * spot.radius;
+    Leader leader = Leader.of(label, spot);
+    double distance = Math.hypot(leader.shelf - spot.x, leader.y - spot.y);
+    double towardX = (leader.shelf - spot.x) / distance;
+    double towardY = (leader.y - spot.y) / distance;
+    double tipX = leader.tipX;
+    double tipY = leader.tipY;
     List<Mark> marks = new ArrayList<>();
-    marks.add(Stroke.of(Line.LEADER, Outline.polyline(tipX, tipY, shelf, middle, textEnd, middle)));
+    marks.add(
+        Stroke.of(
+            Line.LEADER,
+            Outline.polyline(tipX, tipY, leader.shelf, leader.y, leader.end, leader.y)));
     double backX = tipX + towardX * Dimension.ARROW;
     double backY = tipY + towardY * Dimension.ARROW;
     double half = Dimension.ARROW / 6;
@@ -108,6 +114,29 @@ record HoleNote(
             0));
     marks.add(label);
     return marks;
+  }
+
+  private static boolean isClear(Obstacles obstacles, Leader leader) {
+    return !obstacles.crossesText(leader.tipX, leader.tipY, leader.shelf, leader.y)
+        && !obstacles.crossesText(leader.shelf, leader.y, leader.end, leader.y);
+  }
+
+  /** From the rim of the hole to a level shelf at the height of the text, and to the text. */
+  private record Leader(double tipX, double tipY, double shelf, double end, double y) {
+    static Leader of(Label label, Spot spot) {
+      Area area = label.area();
+      boolean isRight = (area.left() + area.right()) / 2 > spot.x;
+      double end = isRight ? area.left() - 2 : area.right() + 2;
+      double shelf = isRight ? end - SHELF : end + SHELF;
+      double y = label.y() - Dimension.capHeight() / 2;
+      double distance = Math.hypot(shelf - spot.x, y - spot.y);
+      return new Leader(
+          spot.x + (shelf - spot.x) / distance * spot.radius,
+          spot.y + (y - spot.y) / distance * spot.radius,
+          shelf,
+          end,
+          y);
+    }
   }
 
   /**

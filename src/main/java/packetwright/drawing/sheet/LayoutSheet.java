@@ -23,6 +23,12 @@ public final class LayoutSheet {
   /** A kerf is drawn no narrower, so that it can be seen. */
   private static final double LEAST_KERF = 3.5;
 
+  /** A narrow board is drawn wider than it is, so that its letters can be read. */
+  private static final double LEAST_HEIGHT = 26;
+
+  /** Room for the face mark at the squared end. */
+  private static final double MARK_ROOM = 34;
+
   private final Layout layout;
   private final Rule rule;
   private final Words words;
@@ -36,7 +42,7 @@ public final class LayoutSheet {
     this.rule = rule;
     this.words = words;
     this.scale = (WIDTH - 2 * MARGIN) / layout.length().inches().approximate();
-    this.bottom = top + layout.width().inches().approximate() * scale;
+    this.bottom = top + Math.max(LEAST_HEIGHT, layout.width().inches().approximate() * scale);
   }
 
   /** Draws the whole blank across the page. */
@@ -49,7 +55,7 @@ public final class LayoutSheet {
     layout.sections().forEach(this::drawSection);
     marks.add(Stroke.of(Line.VISIBLE, Outline.rectangle(x(Length.ZERO), top, right(), bottom)));
     drawReferences();
-    double key = bottom + RunningDimensions.add(marks, running(), bottom) * ROW + 22;
+    double key = bottom + RunningDimensions.add(marks, running(), bottom, WIDTH) * ROW + 22;
     drawKey(key);
     return new Sheet(
         "layout-" + layout.blank().replace('_', '-'), WIDTH, key + 12, describe(), marks);
@@ -90,14 +96,15 @@ public final class LayoutSheet {
   }
 
   private void letter(Section section, double from, double to) {
-    double middle = (from + to) / 2;
-    boolean isFirst = section.start().signum() == 0;
-    double centre = isFirst ? middle + 8 : middle;
+    double clear = section.start().signum() == 0 && hasFaceMark() ? from + MARK_ROOM : from;
+    double centre = (clear + to + LEAST_KERF) / 2;
     Inscription letter = Inscription.of(Face.BOLD, section.letter());
+    double room = to - clear - LEAST_KERF - 4;
+    double size = Math.max(Inscription.LEAST_SIZE, Math.min(16, 16 * room / letter.width(16)));
     Inscription piece = Inscription.of(Face.REGULAR, section.piece().replace('_', ' '));
-    boolean hasRoom = bottom - top > 34 && piece.width(Inscription.LEAST_SIZE) + 10 < to - from;
+    boolean hasRoom = bottom - top > 34 && piece.width(Inscription.LEAST_SIZE) < room;
     double height = (top + bottom) / 2;
-    marks.add(Label.centred(centre, hasRoom ? height - 6 : height, 16, letter));
+    marks.add(Label.centred(centre, hasRoom ? height - 6 : height, size, letter));
     if (hasRoom) {
       marks.add(Label.centred(centre, height + 10, Inscription.LEAST_SIZE, piece));
     }
@@ -118,19 +125,24 @@ public final class LayoutSheet {
             top - 9,
             Inscription.LEAST_SIZE,
             Inscription.of(Face.ITALIC, words.plain("sheet.layout.squared_end"))));
-    faceMark(left + 20);
+    if (hasFaceMark()) {
+      faceMark(left + 20, Math.min(1, (bottom - top - 6) / 34));
+    }
+  }
+
+  private boolean hasFaceMark() {
+    Section first = layout.sections().get(0);
+    return x(first.end()) - x(first.start()) > MARK_ROOM + 24;
   }
 
   /** A loop whose tail runs to the face edge, and a caret on that edge; common practice. */
-  private void faceMark(double x) {
+  private void faceMark(double x, double tall) {
     List<Outline.Segment> loop =
         List.of(
-            new Outline.Segment('M', List.of(x, bottom - 2)),
-            new Outline.Segment(
-                'C', List.of(x + 1, bottom - 14, x + 13, bottom - 30, x + 5, bottom - 33)),
-            new Outline.Segment(
-                'C', List.of(x - 4, bottom - 35, x - 3, bottom - 17, x + 10, bottom - 13)));
-    marks.add(Stroke.of(Line.FINE, new Outline(loop)));
+            new Outline.Segment('M', List.of(0.0, -2.0)),
+            new Outline.Segment('C', List.of(1.0, -14.0, 13.0, -30.0, 5.0, -33.0)),
+            new Outline.Segment('C', List.of(-4.0, -35.0, -3.0, -17.0, 10.0, -13.0)));
+    marks.add(Stroke.of(Line.FINE, new Outline(loop).placed(x, bottom, tall)));
     marks.add(
         Stroke.of(
             Line.FINE, Outline.polyline(x - 5, bottom + 9, x, bottom + 1, x + 5, bottom + 9)));

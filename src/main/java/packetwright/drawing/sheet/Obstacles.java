@@ -3,6 +3,7 @@ package packetwright.drawing.sheet;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import packetwright.drawing.lettering.Face;
 import packetwright.drawing.lettering.Lettering;
@@ -24,6 +25,11 @@ final class Obstacles implements Painter {
 
   /** The free place nearest to a wanted middle, or null when the label does not fit. */
   @Nullable Label place(Inscription text, double size, Area bounds, double x, double y) {
+    return place(text, size, bounds, new Wish(x, y, label -> true));
+  }
+
+  /** The same, where the label suits as well. */
+  @Nullable Label place(Inscription text, double size, Area bounds, Wish wish) {
     double width = text.width(size);
     double height = text.above(size) + text.below(size);
     List<double[]> corners = new ArrayList<>();
@@ -35,12 +41,26 @@ final class Obstacles implements Painter {
     return corners.stream()
         .sorted(
             Comparator.comparingDouble(
-                c -> Math.hypot(c[0] + width / 2 - x, c[1] + height / 2 - y)))
+                c -> Math.hypot(c[0] + width / 2 - wish.x, c[1] + height / 2 - wish.y)))
         .map(c -> new Label(c[0], c[1] + text.above(size), size, text))
-        .filter(label -> isFree(label.area().grown(CLEAR)))
+        .filter(label -> isFree(label.area().grown(CLEAR)) && wish.suits.test(label))
         .findFirst()
         .orElse(null);
   }
+
+  /** Whether a line runs through a text. */
+  boolean crossesText(double x1, double y1, double x2, double y2) {
+    return texts.stream().anyMatch(t -> t.grown(1).isCrossedBy(x1, y1, x2, y2));
+  }
+
+  /**
+   * What a label would like.
+   *
+   * @param x of its middle
+   * @param y of its middle
+   * @param suits what else it asks for
+   */
+  record Wish(double x, double y, Predicate<Label> suits) {}
 
   /** Whether nothing stands in an area. */
   boolean isFree(Area area) {

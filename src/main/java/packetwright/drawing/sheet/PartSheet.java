@@ -30,18 +30,21 @@ public final class PartSheet {
   private static final double MARGIN = 6;
   private static final double LEAST_GAP = 30;
 
+  /** Half the height of a number in a level band, and air. */
+  private static final double ROW_HALF = 12;
+
   /** A line of small text over the top view. */
   private static final double NAME_ROOM = 15;
 
   private final Part part;
   private final Rule rule;
   private final Words words;
-  private final PartScale scale;
+  private final ViewMarks.Scale scale;
   private final Map<Projection, View> views = new EnumMap<>(Projection.class);
   private final Map<Band, DimensionBand> bands = new EnumMap<>(Band.class);
   private final List<Mark> marks = new ArrayList<>();
 
-  private PartSheet(Part part, Rule rule, Words words, PartScale scale) {
+  private PartSheet(Part part, Rule rule, Words words, ViewMarks.Scale scale) {
     this.part = part;
     this.rule = rule;
     this.words = words;
@@ -59,7 +62,7 @@ public final class PartSheet {
    */
   public static Sheet draw(Part part, Phrase material, Rule rule, Words words) {
     PartSheet sheet = null;
-    for (PartScale scale : PartScale.preferred(rule.unit())) {
+    for (ViewMarks.Scale scale : ViewMarks.Scale.preferred(rule.unit())) {
       sheet = new PartSheet(part, rule, words, scale);
       if (sheet.fits()) {
         break;
@@ -162,8 +165,8 @@ public final class PartSheet {
     place(Projection.TOP, left, MARGIN + aboveReach());
     place(Projection.END, left + width(Projection.FRONT) + gapAcross(), frontTop);
     double width = Math.max(WIDTH, contentWidth() + 2 * MARGIN);
-    nameSides(left, frontTop);
     noteHoles(left, frontTop, width, height);
+    nameSides(left, frontTop);
     marks.addAll(new TitleStrip(part, rule, words).marks(width, height, material, scale));
     String name = "part-" + part.name().replace('_', '-');
     return new Sheet(name, width, height, PartWords.describe(part, rule, words), marks);
@@ -176,7 +179,7 @@ public final class PartSheet {
           band.isLevel()
               ? (band.outward() > 0 ? y + height(projection) : y)
               : (band.outward() > 0 ? x + width(projection) : x);
-      marks.addAll(band(band).marks(band.isLevel() ? x : y, outline, band.outward()));
+      marks.addAll(band(band).marks(band.isLevel() ? x : y, outline, band.outward(), push(band)));
     }
   }
 
@@ -246,6 +249,38 @@ public final class PartSheet {
     }
   }
 
+  private double depth(Band band) {
+    return reach(band(band).depth(), push(band));
+  }
+
+  /**
+   * How far a level band moves outward so that what hangs over at its ends clears what hangs over
+   * from the upright bands at the same corner.
+   */
+  private double push(Band band) {
+    double over = band(band).greatest() - width(band.projection());
+    double before = -band(band).least();
+    double height = height(band.projection());
+    return switch (band) {
+      case FRONT_BELOW -> clash(before, band(Band.FRONT_LEFT), false, height);
+      case END_BELOW ->
+          Math.max(
+              clash(before, band(Band.END_LEFT), false, height),
+              clash(over, band(Band.END_RIGHT), false, height));
+      case TOP_ABOVE ->
+          Math.max(
+              clash(before, band(Band.TOP_LEFT), true, height),
+              clash(over, band(Band.TOP_RIGHT), true, height));
+      default -> 0;
+    };
+  }
+
+  private static double clash(double over, DimensionBand upright, boolean isAbove, double height) {
+    double hang = isAbove ? -upright.least() : upright.greatest() - height;
+    boolean meets = over > upright.nearest();
+    return meets ? Math.max(0, hang - DimensionBand.FIRST + ROW_HALF) : 0;
+  }
+
   private double contentWidth() {
     double right = reach(band(Band.END_RIGHT).depth(), 0);
     double below = band(Band.END_BELOW).greatest() - width(Projection.END);
@@ -259,7 +294,7 @@ public final class PartSheet {
   private double contentHeight() {
     double below =
         Math.max(
-            Math.max(band(Band.FRONT_BELOW).depth(), band(Band.END_BELOW).depth()),
+            Math.max(depth(Band.FRONT_BELOW), depth(Band.END_BELOW)),
             sideReach(height(Projection.FRONT)));
     return aboveReach()
         + height(Projection.TOP)
@@ -284,7 +319,7 @@ public final class PartSheet {
 
   private double aboveReach() {
     return Math.max(
-        Math.max(NAME_ROOM, band(Band.TOP_ABOVE).depth()),
+        Math.max(NAME_ROOM, depth(Band.TOP_ABOVE)),
         Math.max(-band(Band.TOP_LEFT).least(), -band(Band.TOP_RIGHT).least()));
   }
 
@@ -304,7 +339,11 @@ public final class PartSheet {
         band(Band.FRONT_BELOW).greatest()
             - width(Projection.FRONT)
             - Math.min(0, band(Band.END_BELOW).least());
-    return Math.max(LEAST_GAP, Math.max(reach(below, 4), reach(band(Band.END_LEFT).depth(), 12)));
+    double beside = reach(band(Band.END_LEFT).depth(), 12);
+    boolean hangs =
+        band(Band.END_LEFT).greatest() - height(Projection.FRONT) > DimensionBand.FIRST - ROW_HALF;
+    double needed = hangs ? reach(below, 4) + beside : Math.max(reach(below, 4), beside);
+    return Math.max(LEAST_GAP, needed);
   }
 
   private static double reach(double distance, double more) {

@@ -23,7 +23,7 @@ public final class RuleSheet {
   private static final double NUMBER = 11;
   private static final double LETTER = 12;
   private static final double POINTER = 24;
-  private static final double STAGGER = 16;
+  private static final double SPREAD = 20;
 
   private final Rule rule;
   private final Words words;
@@ -79,35 +79,22 @@ public final class RuleSheet {
 
   private Sheet drawRule(String name, Length length, List<Pointer> pointers) {
     List<Pointer> sorted = pointers.stream().sorted((a, b) -> a.at().compareTo(b.at())).toList();
-    int rows = rows(sorted);
-    double edge = sorted.isEmpty() ? 4 : POINTER + 14 + STAGGER * (rows - 1);
+    double edge = sorted.isEmpty() ? 4 : POINTER + 16;
     double right = LEFT + points(length) + SPARE;
     List<String> sentences = new ArrayList<>();
     sentences.add(words.plain("sheet.rule", words.aloud(rule.printExactly(length)), graduation()));
     body(edge, right);
     graduate(length, edge);
-    double lastX = -STAGGER;
-    int row = 0;
+    double letterX = 0;
     for (Pointer pointer : sorted) {
       double x = LEFT + points(pointer.at());
-      row = x - lastX < STAGGER ? row + 1 : 0;
-      point(pointer, x, edge, row);
+      // Letters of arrows that stand close move aside; the arrows do not.
+      letterX = Math.max(x, letterX + SPREAD);
+      point(pointer, x, edge, letterX);
       sentences.add(describe(pointer));
-      lastX = x;
     }
-    return new Sheet(name, right + RIGHT, edge + BODY + 4, String.join(" ", sentences), marks);
-  }
-
-  /** Arrows that stand close have their letters at different heights. */
-  private static int rows(List<Pointer> sorted) {
-    int most = 1;
-    int row = 1;
-    for (int i = 1; i < sorted.size(); i++) {
-      boolean isClose = points(sorted.get(i).at().minus(sorted.get(i - 1).at())) < STAGGER;
-      row = isClose ? row + 1 : 1;
-      most = Math.max(most, row);
-    }
-    return most;
+    double width = Math.max(right, letterX) + RIGHT;
+    return new Sheet(name, width, edge + BODY + 4, String.join(" ", sentences), marks);
   }
 
   private void body(double edge, double right) {
@@ -195,11 +182,11 @@ public final class RuleSheet {
     return new Tick(millimetre % 5 == 0 ? 14 : 9, 0.5, false);
   }
 
-  private void point(Pointer pointer, double x, double edge, int row) {
-    double tail = edge - POINTER - STAGGER * row;
-    marks.add(Stroke.of(Line.LEADER, x, tail, x, edge - 7));
+  private void point(Pointer pointer, double x, double edge, double letterX) {
+    double tail = edge - POINTER;
+    marks.add(Stroke.of(Line.LEADER, Outline.polyline(letterX, tail, x, edge - 13, x, edge - 7)));
     marks.add(new Fill(Outline.polygon(x, edge, x - 1.6, edge - 9, x + 1.6, edge - 9), 0));
-    marks.add(Label.centred(x, tail - 7, LETTER, Inscription.of(Face.BOLD, pointer.label())));
+    marks.add(Label.centred(letterX, tail - 7, LETTER, Inscription.of(Face.BOLD, pointer.label())));
   }
 
   private String graduation() {

@@ -6,22 +6,38 @@ import java.util.List;
 
 /**
  * Distances from one end, each at its own line: the number of a cut line stands left of it, that of
- * a start right of it, in as few rows as cross nothing.
+ * a start right of it, in as few rows as cross nothing. Where lines stand too close for that, every
+ * number stands left of its line, so that going one row deeper always finds room.
  */
 final class RunningDimensions {
   private static final double ROW = 20;
   private static final double FIRST = 20;
   private static final double CLEAR = 2.5;
+  private static final int FEW_ROWS = 3;
   private static final double SIZE = Dimension.SIZE;
 
   private final List<Placed> placed = new ArrayList<>();
 
   private RunningDimensions() {}
 
-  /** Adds the numbers below an edge; answers how many rows they take. */
-  static int add(List<Mark> marks, List<Entry> entries, double edge) {
+  /**
+   * Adds the numbers below an edge; answers how many rows they take. None goes past {@code
+   * rightmost}.
+   */
+  static int add(List<Mark> marks, List<Entry> entries, double edge, double rightmost) {
     RunningDimensions dimensions = new RunningDimensions();
-    entries.stream().sorted(Comparator.comparing(Entry::isRight)).forEach(dimensions::place);
+    boolean isPlaced =
+        entries.stream().filter(Entry::isRight).allMatch(e -> e.x + e.room() < rightmost)
+            && entries.stream()
+                .sorted(Comparator.comparing(Entry::isRight))
+                .allMatch(entry -> dimensions.place(entry, FEW_ROWS));
+    if (!isPlaced) {
+      dimensions.placed.clear();
+      entries.stream()
+          .sorted(Comparator.comparingDouble(Entry::x))
+          .map(entry -> new Entry(entry.x, false, entry.text))
+          .forEach(entry -> dimensions.place(entry, entries.size()));
+    }
     for (Placed one : dimensions.placed) {
       double y = edge + FIRST + ROW * one.row;
       double x = one.entry.x;
@@ -33,12 +49,15 @@ final class RunningDimensions {
     return dimensions.placed.stream().mapToInt(Placed::row).max().orElse(-1) + 1;
   }
 
-  private void place(Entry entry) {
-    int row = 0;
-    while (!isFree(new Placed(entry, row))) {
-      row++;
+  private boolean place(Entry entry, int rows) {
+    for (int row = 0; row < rows; row++) {
+      Placed spot = new Placed(entry, row);
+      if (isFree(spot)) {
+        placed.add(spot);
+        return true;
+      }
     }
-    placed.add(new Placed(entry, row));
+    return false;
   }
 
   private boolean isFree(Placed one) {
@@ -61,7 +80,11 @@ final class RunningDimensions {
    * @param isRight whether the number stands right of it
    * @param text the number
    */
-  record Entry(double x, boolean isRight, Inscription text) {}
+  record Entry(double x, boolean isRight, Inscription text) {
+    double room() {
+      return 2 * CLEAR + text.width(SIZE);
+    }
+  }
 
   private record Placed(Entry entry, int row) {
     double left() {

@@ -3,6 +3,7 @@ package packetwright.drawing.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import packetwright.drawing.lettering.Face;
+import packetwright.text.measure.Length;
 import packetwright.text.measure.Rule;
 import packetwright.text.words.Phrase;
 import packetwright.text.words.Words;
@@ -17,7 +18,7 @@ final class TitleStrip {
   private static final double VALUE = 10;
   private static final double LETTER_BOX = 40;
   private static final double SYMBOL_BOX = 58;
-  private static final double SCALE_BOX = 74;
+  private static final double PADDING = 6;
 
   private final Part part;
   private final Rule rule;
@@ -30,7 +31,7 @@ final class TitleStrip {
   }
 
   /** Its marks, at the foot of a sheet. */
-  List<Mark> marks(double width, double height, Phrase material, PartScale scale) {
+  List<Mark> marks(double width, double height, Phrase material, ViewMarks.Scale scale) {
     double top = height - HEIGHT;
     double inset = Line.THICK / 2;
     List<Mark> marks = new ArrayList<>();
@@ -40,37 +41,68 @@ final class TitleStrip {
         Label.centred(
             LETTER_BOX / 2, top + HEIGHT / 2, 24, Inscription.of(Face.BOLD, part.letter())));
     double right = width - SYMBOL_BOX;
-    double scaleLeft = right - SCALE_BOX;
-    double nameWidth = (scaleLeft - LETTER_BOX) * 0.29;
-    double materialWidth = (scaleLeft - LETTER_BOX) * 0.29;
-    double sizeLeft = LETTER_BOX + nameWidth + materialWidth;
-    cell(
-        marks,
-        LETTER_BOX,
-        top,
-        words.counted("sheet.make", part.count()),
-        Phrase.of(PartWords.name(part)));
-    cell(marks, LETTER_BOX + nameWidth, top, words.say("sheet.material"), material);
-    cell(marks, sizeLeft, top, words.say("sheet.finished_size"), size());
-    cell(marks, scaleLeft, top, words.say("sheet.scale"), scale.phrase(rule.unit(), words));
+    List<Cell> cells =
+        List.of(
+            cell(words.counted("sheet.make", part.count()), Phrase.of(PartWords.name(part))),
+            cell(words.say("sheet.material"), material),
+            new Cell(
+                Inscription.of(Face.REGULAR, words.say("sheet.finished_size", unit())), size()),
+            cell(words.say("sheet.scale"), scale.phrase(rule.unit(), words)));
+    marks.addAll(row(cells, right, top));
     marks.add(Stroke.of(Line.FINE, right, top, right, height - inset));
     marks.addAll(thirdAngle(right + SYMBOL_BOX / 2, top + HEIGHT / 2 - 1));
     return marks;
   }
 
-  private void cell(List<Mark> marks, double x, double top, Phrase caption, Phrase value) {
-    marks.add(Stroke.of(Line.FINE, x, top, x, top + HEIGHT - Line.THICK / 2));
-    marks.add(new Label(x + 6, top + 12, CAPTION, Inscription.of(Face.REGULAR, caption)));
-    Inscription text = Inscription.of(Face.BOLD, value);
-    marks.add(Label.right(x + 6, top + 26, VALUE, text));
+  /** Cells side by side, the room that is left shared out among them. */
+  private static List<Mark> row(List<Cell> cells, double right, double top) {
+    double size = VALUE;
+    double needed = needed(cells, size);
+    if (needed > right - LETTER_BOX) {
+      size = Inscription.LEAST_SIZE;
+      needed = needed(cells, size);
+    }
+    double spare = (right - LETTER_BOX - needed) / cells.size();
+    List<Mark> marks = new ArrayList<>();
+    double x = LETTER_BOX;
+    for (Cell cell : cells) {
+      marks.add(Stroke.of(Line.FINE, x, top, x, top + HEIGHT - Line.THICK / 2));
+      marks.add(new Label(x + PADDING, top + 12, CAPTION, cell.caption));
+      marks.add(Label.right(x + PADDING, top + 26, size, cell.value));
+      x += cell.width(size) + spare;
+    }
+    return marks;
   }
 
-  private Phrase size() {
-    return words.say(
-        "sheet.size",
-        rule.print(part.solid().length()),
-        rule.print(part.solid().width()),
-        rule.print(part.solid().thickness()));
+  private static double needed(List<Cell> cells, double size) {
+    return cells.stream().mapToDouble(c -> c.width(size)).sum();
+  }
+
+  private static Cell cell(Phrase caption, Phrase value) {
+    return new Cell(Inscription.of(Face.REGULAR, caption), Inscription.of(Face.BOLD, value));
+  }
+
+  private record Cell(Inscription caption, Inscription value) {
+    double width(double size) {
+      return Math.max(caption.width(CAPTION), value.width(size)) + 2 * PADDING;
+    }
+  }
+
+  private String unit() {
+    return rule.unit().symbol();
+  }
+
+  private Inscription size() {
+    Inscription times = Inscription.of(Face.BOLD, " × ");
+    return number(part.solid().length())
+        .then(times)
+        .then(number(part.solid().width()))
+        .then(times)
+        .then(number(part.solid().thickness()));
+  }
+
+  private Inscription number(Length length) {
+    return Inscription.of(Face.BOLD, rule.print(length));
   }
 
   /** A cone cut off, seen from its small end and from the side: ISO 5456-2, third angle. */

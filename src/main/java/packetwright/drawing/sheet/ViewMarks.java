@@ -9,6 +9,9 @@ import packetwright.drawing.view.View.Edge;
 import packetwright.drawing.view.View.Hole;
 import packetwright.drawing.view.View.Sight;
 import packetwright.text.measure.Length;
+import packetwright.text.measure.Unit;
+import packetwright.text.words.Phrase;
+import packetwright.text.words.Words;
 
 /** A view put on the sheet at a scale. */
 final class ViewMarks {
@@ -28,7 +31,7 @@ final class ViewMarks {
   }
 
   /** The lines of a view whose top left corner lies at a point; thin lines under thick ones. */
-  static List<Mark> of(View view, PartScale scale, double x, double y) {
+  static List<Mark> of(View view, Scale scale, double x, double y) {
     return new ViewMarks(view, scale.pointsPerInch(), x, y).marks();
   }
 
@@ -92,5 +95,35 @@ final class ViewMarks {
 
   private double v(Length v) {
     return y + view.height().minus(v).inches().approximate() * scale;
+  }
+
+  /**
+   * A preferred scale: drawn size over true size is 1 over {@code reduction}.
+   *
+   * @param reduction 1 for full size
+   */
+  record Scale(int reduction) {
+    private static final List<Integer> INCH = List.of(1, 2, 4, 8, 16, 32, 64);
+    private static final List<Integer> METRIC = List.of(1, 2, 5, 10, 20, 50, 100);
+
+    /** Those of a unit's drawings, the largest first. */
+    static List<Scale> preferred(Unit unit) {
+      return (unit == Unit.INCH ? INCH : METRIC).stream().map(Scale::new).toList();
+    }
+
+    /** Points on paper for an inch of wood. */
+    double pointsPerInch() {
+      return 72.0 / reduction;
+    }
+
+    /** As the title strip prints it. */
+    Phrase phrase(Unit unit, Words words) {
+      if (unit != Unit.INCH) {
+        return words.say("sheet.scale.ratio", (long) reduction);
+      }
+      return reduction == 1
+          ? words.say("sheet.scale.full")
+          : words.say("sheet.scale.inch", (long) reduction);
+    }
   }
 }

@@ -241,7 +241,8 @@ public final class Isometric {
     Collection<?> polygons = polygonizer.getPolygons();
     List<Region> regions = new ArrayList<>();
     for (Object found : polygons) {
-      Polygon polygon = (Polygon) found;
+      // Where a ring begins is the library's chance; normal form begins at its least place.
+      Polygon polygon = (Polygon) ((Polygon) found).norm();
       MaximumInscribedCircle circle = new MaximumInscribedCircle(polygon, 0.01);
       Coordinate middle = circle.getCenter().getCoordinate();
       Hit hit = hit(middle.x, middle.y);
@@ -275,7 +276,10 @@ public final class Isometric {
     merger.add(lines);
     List<Line> merged = new ArrayList<>();
     for (Object line : merger.getMergedLineStrings()) {
-      merged.add(new Line(isOutline, spots((LineString) line)));
+      LineString whole = (LineString) line;
+      LineString path =
+          whole.isClosed() ? PAPER.createLinearRing(whole.getCoordinateSequence()) : whole;
+      merged.add(new Line(isOutline, spots((LineString) path.norm())));
     }
     merged.sort(
         Comparator.comparingDouble((Line l) -> l.spots().get(0).u())

@@ -1,0 +1,57 @@
+package packetwright.drawing.sheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static packetwright.drawing.sheet.SampleParts.in;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import org.junit.jupiter.api.Test;
+import packetwright.text.measure.Length;
+import packetwright.text.measure.Rational;
+import packetwright.text.measure.Rule;
+import packetwright.text.measure.Unit;
+import packetwright.text.words.Words;
+import packetwright.wood.operation.Layout;
+import packetwright.wood.operation.Layout.Section;
+
+class LayoutSheetTest {
+  private static final Rule INCH = new Rule(Rational.of(1, 32), Unit.INCH);
+  private static final Words WORDS = Words.of("en");
+
+  @Test
+  void nothingOverlapsOnTheSampleBlank() {
+    Sheet sheet = LayoutSheet.draw(SampleLayouts.wall(), INCH, WORDS);
+    SheetReading.of(sheet).assertLegible(sheet);
+  }
+
+  @Property(tries = 60)
+  void nothingOverlapsOnRandomBlanks(@ForAll long seed) {
+    Random random = new Random(seed);
+    Length kerf = in(1, 8);
+    Length at = Length.ZERO;
+    List<Section> sections = new ArrayList<>();
+    for (int n = 1 + random.nextInt(6); n > 0; n--) {
+      Length end = at.plus(in(32 + random.nextInt(200), 16));
+      sections.add(new Section("piece_" + n, "A" + n, at, end, kerf, random.nextBoolean()));
+      at = end.plus(kerf);
+    }
+    Length end = at.plus(in(1 + random.nextInt(100), 16));
+    sections.add(new Section("", "", at, end, Length.ZERO, false));
+    Sheet sheet =
+        LayoutSheet.draw(
+            new Layout("board", end, in(16 + random.nextInt(100), 16), sections), INCH, WORDS);
+    SheetReading.of(sheet).assertLegible(sheet);
+  }
+
+  @Test
+  void tellsEverySectionAndTheKerf() {
+    assertThat(LayoutSheet.draw(SampleLayouts.wall(), INCH, WORDS).alternative())
+        .contains("A2, side 2: from 9 and 1 eighth inches to 18 and 1 eighth inches.")
+        .contains("B, back end: from 18 and 1 fourth inches, cut to fit later")
+        .contains("Waste from 27 and 1 half inches to 35 inches.")
+        .endsWith("Saw kerf 1 eighth inch, on the waste side of each cut line.");
+  }
+}

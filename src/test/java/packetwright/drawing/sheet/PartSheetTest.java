@@ -1,0 +1,172 @@
+package packetwright.drawing.sheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static packetwright.drawing.sheet.SampleParts.in;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import packetwright.definition.project.PartDefinition.FeatureKind;
+import packetwright.definition.project.Side;
+import packetwright.drawing.sheet.PartMeasures.Band;
+import packetwright.drawing.sheet.PartMeasures.Measure;
+import packetwright.text.measure.Length;
+import packetwright.text.measure.Rational;
+import packetwright.text.measure.Rule;
+import packetwright.text.measure.Unit;
+import packetwright.text.words.Phrase;
+import packetwright.text.words.Words;
+import packetwright.wood.part.Box;
+import packetwright.wood.part.Part;
+import packetwright.wood.part.Part.Feature;
+import packetwright.wood.part.Point;
+import packetwright.wood.part.Removal;
+import packetwright.wood.part.Solid;
+
+class PartSheetTest {
+  private static final Rule INCH = new Rule(Rational.of(1, 32), Unit.INCH);
+  private static final Rule METRIC = new Rule(Rational.of(1, 2), Unit.MILLIMETRE);
+  private static final Words WORDS = Words.of("en");
+
+  private static Sheet draw(Part part, Rule rule) {
+    return PartSheet.draw(part, Phrase.of("poplar"), rule, WORDS);
+  }
+
+  private static void assertLegible(Part part) {
+    for (Rule rule : List.of(INCH, METRIC)) {
+      Sheet sheet = draw(part, rule);
+      SheetReading.of(sheet).assertLegible(sheet);
+      assertThat(sheet.width()).isLessThanOrEqualTo(PartSheet.WIDTH + 0.001);
+      assertThat(sheet.height()).isLessThanOrEqualTo(PartSheet.MOST_HEIGHT + 0.001);
+    }
+  }
+
+  @Test
+  void nothingOverlapsOnTheSampleParts() {
+    SampleParts.all().forEach(PartSheetTest::assertLegible);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"9, 46", "9, 56", "9, 64", "9, 88", "9, 116", "14, 56", "12, 99", "10, 71"})
+  void nothingOverlapsAtOtherSizes(long length, long sixteenths) {
+    assertLegible(SampleParts.side(in(length, 1), in(sixteenths, 16)));
+    assertLegible(SampleParts.backEnd(in(sixteenths, 16)));
+    assertLegible(SampleParts.frontEnd(in(sixteenths - 9, 16)));
+  }
+
+  private static Length sixteenths(Random random, int least, int most) {
+    return in(least + random.nextInt(most - least + 1), 16);
+  }
+
+  private static Part randomPart(Random random) {
+    Solid block =
+        Solid.block(
+            sixteenths(random, 32, 640), sixteenths(random, 16, 128), sixteenths(random, 4, 32));
+    List<Feature> features = new ArrayList<>();
+    for (int n = random.nextInt(4); n > 0; n--) {
+      Side face = random.nextBoolean() ? Side.INSIDE : Side.OUTSIDE;
+      features.add(
+          random.nextInt(4) == 0 ? hole(random, block, n) : trough(random, block, face, n));
+    }
+    return SampleParts.part("piece", "Q", 3, block, features);
+  }
+
+  private static Feature hole(Random random, Solid block, int n) {
+    Length diameter = in(1 + random.nextInt(4), 8);
+    Point centre =
+        new Point(
+            part(block.length(), 1 + random.nextInt(31)),
+            part(block.width(), 8 + random.nextInt(16)),
+            Length.ZERO);
+    return new Feature(
+        "hole_" + n,
+        FeatureKind.HOLE,
+        "through",
+        Side.INSIDE,
+        Side.RIGHT,
+        Map.of("diameter", diameter),
+        List.of(new Removal.Bore(2, centre, block.thickness(), diameter)));
+  }
+
+  private static Length part(Length whole, int thirtySeconds) {
+    return whole.times(thirtySeconds).dividedBy(32);
+  }
+
+  /** Along, across, or in the middle of a face. */
+  private static Feature trough(Random random, Solid block, Side face, int n) {
+    int kind = random.nextInt(3);
+    int x = kind == 0 ? 0 : random.nextInt(28);
+    int y = kind == 1 ? 0 : random.nextInt(28);
+    int endX = kind == 0 ? 32 : x + 1 + random.nextInt(4);
+    int endY = kind == 1 ? 32 : y + 1 + random.nextInt(4);
+    Length depth = part(block.thickness(), 4 + random.nextInt(20));
+    boolean isInside = face == Side.INSIDE;
+    Length low = isInside ? block.thickness().minus(depth) : Length.ZERO;
+    Length high = isInside ? block.thickness() : depth;
+    return new Feature(
+        "cut_" + n,
+        FeatureKind.GROOVE,
+        "along",
+        face,
+        random.nextBoolean() ? Side.TOP : Side.LEFT,
+        Map.of("depth", depth),
+        List.of(
+            new Removal.Trough(
+                new Box(
+                    new Point(part(block.length(), x), part(block.width(), y), low),
+                    new Point(part(block.length(), endX), part(block.width(), endY), high)))));
+  }
+
+  @Property(tries = 40)
+  void nothingOverlapsOnRandomParts(@ForAll long seed) {
+    assertLegible(randomPart(new Random(seed)));
+  }
+
+  @Test
+  void everyFeatureIsLocatedAndSizedOnceFromItsOwnSide() {
+    Map<Band, List<Measure>> bands = PartMeasures.of(SampleParts.side(in(9, 1), in(7, 2)));
+    assertThat(bands.get(Band.END_LEFT))
+        .containsExactlyInAnyOrder(
+            new Measure(1, in(13, 4), in(7, 2)),
+            new Measure(1, in(95, 32), in(13, 4)),
+            new Measure(1, Length.ZERO, in(1, 4)),
+            new Measure(1, in(1, 4), in(17, 32)),
+            new Measure(1, Length.ZERO, in(7, 2)));
+    assertThat(bands.get(Band.FRONT_BELOW))
+        .containsExactlyInAnyOrder(
+            new Measure(0, Length.ZERO, in(1, 2)),
+            new Measure(0, in(17, 2), in(9, 1)),
+            new Measure(0, Length.ZERO, in(9, 1)));
+    assertThat(bands.get(Band.END_BELOW))
+        .containsExactlyInAnyOrder(
+            new Measure(2, in(1, 4), in(1, 2)), new Measure(2, Length.ZERO, in(1, 2)));
+    assertThat(bands.get(Band.TOP_RIGHT)).containsExactly(new Measure(2, in(1, 4), in(1, 2)));
+  }
+
+  @Test
+  void saysInWordsWhatItShows() {
+    assertThat(draw(SampleParts.frontEnd(in(47, 16)), INCH).alternative())
+        .isEqualTo(
+            "Part C, front end, make 1: 4 and 1 half inches long, 2 and 15 sixteenths inches wide,"
+                + " 1 half inch thick. Groove, along, on the inside face: 9 thirty-seconds of an"
+                + " inch wide, 1 fourth inch deep, 1 fourth inch from the bottom edge.");
+  }
+
+  @Test
+  void theViewIsAtTheScaleThatTheStripNames() {
+    Sheet sheet = draw(SampleParts.side(in(9, 1), in(7, 2)), INCH);
+    double widest =
+        SheetReading.of(sheet).lines.stream()
+            .filter(l -> l.pen().equals(Line.VISIBLE.pen()) && l.y1() < sheet.height() - 45)
+            .mapToDouble(l -> Math.abs(l.x2() - l.x1()))
+            .max()
+            .orElseThrow();
+    assertThat(widest).isEqualTo(9 * 72 / 2.0, org.assertj.core.api.Assertions.within(1e-9));
+  }
+}

@@ -1,0 +1,80 @@
+package packetwright.drawing.view;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import packetwright.drawing.view.Isometric.Eye;
+import packetwright.drawing.view.Pictorial.Facing;
+import packetwright.drawing.view.Pictorial.Line;
+import packetwright.drawing.view.Pictorial.Region;
+import packetwright.drawing.view.Pictorial.Spot;
+import packetwright.drawing.view.Placed.Heading;
+import packetwright.text.measure.Length;
+import packetwright.wood.part.Point;
+import packetwright.wood.part.Solid;
+
+class IsometricTest {
+  private static Placed cube(long size, long x, long y, long z) {
+    Length side = Length.ofInches(size);
+    return new Placed(
+        "A",
+        Solid.block(side, side, side),
+        new Point(Length.ofInches(x), Length.ofInches(y), Length.ofInches(z)),
+        Heading.of("+y"),
+        Heading.of("+z"));
+  }
+
+  private static double drawn(List<Line> lines) {
+    double length = 0;
+    for (Line line : lines) {
+      for (int i = 1; i < line.spots().size(); i++) {
+        Spot one = line.spots().get(i - 1);
+        Spot other = line.spots().get(i);
+        length += Math.hypot(one.u() - other.u(), one.v() - other.v());
+      }
+    }
+    return length;
+  }
+
+  @ParameterizedTest
+  @EnumSource(Eye.class)
+  void aCubeShowsThreeFacesAndNineOfItsTwelveEdgesAtTrueLength(Eye eye) {
+    Pictorial picture = Isometric.draw(List.of(cube(2, 0, 0, 0)), eye);
+    assertThat(picture.regions())
+        .extracting(Region::facing)
+        .containsExactlyInAnyOrder(Facing.values());
+    assertThat(drawn(picture.lines())).isCloseTo(9 * 2, within(1e-3));
+    assertThat(drawn(picture.lines().stream().filter(Line::isOutline).toList()))
+        .isCloseTo(6 * 2, within(1e-3));
+  }
+
+  @Test
+  void facesLookTheWayTheyStandOnPaper() {
+    for (Eye eye : Eye.values()) {
+      List<Region> regions = Isometric.draw(List.of(cube(2, 0, 0, 0)), eye).regions();
+      double left = middle(regions, Facing.LEFT).u();
+      double up = middle(regions, Facing.UP).u();
+      double right = middle(regions, Facing.RIGHT).u();
+      assertThat(List.of(left, up, right)).as("%s", eye).isSorted();
+      assertThat(middle(regions, Facing.UP).v()).isGreaterThan(middle(regions, Facing.LEFT).v());
+    }
+  }
+
+  private static Spot middle(List<Region> regions, Facing facing) {
+    return regions.stream().filter(r -> r.facing() == facing).findFirst().orElseThrow().middle();
+  }
+
+  @Test
+  void aPieceBehindAnotherIsNotDrawn() {
+    List<Placed> both = List.of(cube(4, 0, 0, 0), cube(1, 5, 5, 0));
+    Pictorial alone = Isometric.draw(List.of(cube(4, 0, 0, 0)), Eye.LOW_X_LOW_Y);
+    assertThat(Isometric.draw(both, Eye.LOW_X_LOW_Y)).isEqualTo(alone);
+    assertThat(Isometric.draw(both, Eye.HIGH_X_HIGH_Y).regions())
+        .extracting(Region::piece)
+        .contains(1);
+  }
+}
