@@ -52,7 +52,7 @@ class MainTest {
         .isEqualTo(
             new Ended(
                 0,
-                "Sliding-lid box: 20 steps, 29 operations; all 6 pieces come out as drawn\n",
+                "Sliding-lid box: 20 steps, 28 operations; all 6 pieces come out as drawn\n",
                 ""));
   }
 

@@ -48,8 +48,9 @@ final class Milling {
     Solid solid = Solid.block(length, width, blank.thickness());
     Workpiece piece =
         new Workpiece(blank.name(), blank.name(), solid, statesAsBought(blank.bought()));
-    Work work =
-        new Work(Feed.ACROSS, Length.ZERO, blank.thickness(), length, Length.ZERO, true, Set.of());
+    // A sheet goes along the fence of the table saw; a board is cut off across the grain.
+    Feed feed = tool == MachineKind.TABLE_SAW ? Feed.ALONG : Feed.ACROSS;
+    Work work = new Work(feed, Length.ZERO, blank.thickness(), length, Length.ZERO, true, Set.of());
     return s.done(s.bench().with(piece), tool, List.of(), List.of(piece), work);
   }
 
