@@ -3,6 +3,7 @@ package packetwright.golden;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -31,7 +32,7 @@ class DamagedProjectTest {
     int to = Math.min(text.length(), from + missing);
     String damaged = text.substring(0, from) + PIECES.get(piece) + text.substring(to);
     ProjectFolder folder = BOX.with(name, damaged);
-    for (Finding finding : ProjectCheck.findings(folder, Set.of())) {
+    for (Finding finding : ProjectCheck.findings(folder, Set.of(), Map.of())) {
       assertThat(FindingText.render(finding, folder.line(finding.at())))
           .contains(finding.code(), finding.at().file());
     }

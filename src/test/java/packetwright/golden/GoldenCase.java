@@ -5,8 +5,10 @@ import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -14,7 +16,12 @@ import java.util.stream.Stream;
 import packetwright.definition.project.ProjectFolder;
 import packetwright.text.document.Node;
 import packetwright.text.document.Yaml;
+import packetwright.text.measure.Quantity;
+import packetwright.text.measure.QuantityReader;
+import packetwright.text.measure.Unit;
 import packetwright.text.source.Checked;
+import packetwright.text.source.Located;
+import packetwright.text.source.Span;
 
 /**
  * One folder of golden cases: edits of a sample, and the findings that they must give.
@@ -22,7 +29,7 @@ import packetwright.text.source.Checked;
  * <p>{@code case.yaml} has a list {@code edit}; each entry names a {@code file} and one of {@code
  * replace} with {@code with}; {@code write}, with {@code times}, {@code charset} and {@code files},
  * the number of such files, whose name then holds a format; {@code delete}; {@code link}. {@code
- * sample} names the sample, {@code options} those that are on.
+ * sample} names the sample, {@code options} those that are on, {@code set} what is substituted.
  */
 record GoldenCase(Path folder, Node.Mapping description) {
   private static final String SAMPLE = "sliding-lid-box";
@@ -53,6 +60,19 @@ record GoldenCase(Path folder, Node.Mapping description) {
 
   List<String> options() {
     return description.texts("options").stream().map(t -> t.value()).toList();
+  }
+
+  /** Values for givens, each written {@code name=value}. */
+  Map<String, Located<Quantity>> substitution() {
+    Map<String, Located<Quantity>> values = new LinkedHashMap<>();
+    for (Located<String> set : description.texts("set")) {
+      String[] parts = set.value().split("=", 2);
+      Located<String> value = new Located<>(parts[1], new Span("--set", 1, 1, parts[1].length()));
+      values.put(
+          parts[0],
+          QuantityReader.read(value, Unit.INCH).map(q -> new Located<>(q, value.at())).value());
+    }
+    return values;
   }
 
   /** The edited sample, as a folder on disk is read. */

@@ -44,9 +44,6 @@ final class Entries {
 
   private void derived(Project.DerivedSize size) {
     Located<Quantity> tolerance = size.tolerance();
-    if (tolerance != null && tolerance.value().value().signum() < 0) {
-      findings.add(Givens.negativeTolerance(tolerance));
-    }
     reckoned(
         size.name(),
         size.formula(),

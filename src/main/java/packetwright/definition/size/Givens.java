@@ -46,9 +46,6 @@ final class Givens {
     if (tolerance == null || !hasUnitOf(tolerance, given.value().value())) {
       return null;
     }
-    if (tolerance.value().value().signum() < 0) {
-      findings.add(negativeTolerance(tolerance));
-    }
     return tolerance.value();
   }
 
@@ -92,14 +89,6 @@ final class Givens {
       findings.add(Finding.error("wrong-unit", given.at(), message, "change its unit"));
     }
     return same;
-  }
-
-  static Finding negativeTolerance(Located<Quantity> tolerance) {
-    return Finding.error(
-        "negative-tolerance",
-        tolerance.at(),
-        "a tolerance is taken both ways, plus and minus, and is never negative",
-        "leave out the minus sign");
   }
 
   private Finding notAGiven(String name, Located<Quantity> value, List<String> names) {

@@ -120,11 +120,7 @@ final class WorstCase {
   }
 
   private static Finding atTheWorst(Finding finding) {
-    return Finding.error(
-        finding.code(),
-        finding.at(),
-        finding.message() + ", at the worst case of the tolerances",
-        finding.hint());
+    return finding.saying(finding.message() + ", at the worst case of the tolerances");
   }
 
   private List<Map<String, Quantity>> corners(Set<String> moved) {

@@ -5,6 +5,7 @@ import java.util.Set;
 import packetwright.definition.project.QuizDefinition.QuestionDefinition;
 import packetwright.paper.quiz.Quiz.Question;
 import packetwright.text.measure.Rational;
+import packetwright.text.source.Finding;
 import packetwright.text.source.Located;
 import packetwright.text.words.Phrase;
 import packetwright.text.words.Words;
@@ -17,11 +18,12 @@ final class Addition implements Reckoning.Form {
     boolean known = desk.hasOnly(definition, KEYS);
     List<Located<String>> of = desk.values(definition, "of");
     if (of.size() == 1) {
-      desk.error(
-          "missing-question-value",
-          of.get(0),
-          "`of` names one size, and adding takes two",
-          "name two or more in a list: `of: [" + of.get(0).value() + ", ...]`");
+      desk.report(
+          Finding.error(
+              "missing-question-value",
+              of.get(0).at(),
+              "`of` names one size, and adding takes two",
+              "name two or more in a list: `of: [" + of.get(0).value() + ", ...]`"));
     } else if (known && !of.isEmpty()) {
       Reckoning.ask(definition, of, desk, new Addition());
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import packetwright.definition.size.Size;
 import packetwright.text.measure.Rational;
+import packetwright.text.source.Finding;
 import packetwright.text.source.Located;
 import packetwright.text.words.Phrase;
 
@@ -60,11 +61,12 @@ record Amount(String name, int times, Rational drawn, Rational value, boolean is
     }
     Rational all = one.times(Rational.of(times)).roundedTo(desk.input().rule().graduation());
     if (all.signum() <= 0) {
-      desk.error(
-          "question-range",
-          formula,
-          "`" + formula.value() + "` is too little to show on this project's rule",
-          "name a size above zero");
+      desk.report(
+          Finding.error(
+              "question-range",
+              formula.at(),
+              "`" + formula.value() + "` is too little to show on this project's rule",
+              "name a size above zero"));
       return null;
     }
     Size size = desk.input().sizes().find(formula.value());

@@ -68,12 +68,8 @@ final class Desk {
     questions.add(question);
   }
 
-  void error(String code, Located<?> at, String message, String hint) {
-    findings.add(Finding.error(code, at.at(), message, hint));
-  }
-
-  void warning(String code, Located<?> at, String message, String hint) {
-    findings.add(Finding.warning(code, at.at(), message, hint));
+  void report(Finding finding) {
+    findings.add(finding);
   }
 
   /** The values of a key, which must be there. */
@@ -81,11 +77,12 @@ final class Desk {
     List<Located<String>> values = question.values().getOrDefault(key, List.of());
     if (values.isEmpty()) {
       String kind = question.kind().value();
-      error(
-          "missing-question-value",
-          question.kind(),
-          "`" + kind + "` needs `" + key + "`",
-          "add `" + key + ":` to this question");
+      report(
+          Finding.error(
+              "missing-question-value",
+              question.kind().at(),
+              "`" + kind + "` needs `" + key + "`",
+              "add `" + key + ":` to this question"));
     }
     return values;
   }
@@ -99,7 +96,9 @@ final class Desk {
             "`" + question.kind().value() + "` has no use for `" + entry.getKey() + "`";
         String hint = NearMiss.hint(entry.getKey(), keys);
         Located<?> at = entry.getValue().isEmpty() ? question.kind() : entry.getValue().get(0);
-        error("unknown-question-value", at, message, hint.isEmpty() ? "delete it" : hint);
+        report(
+            Finding.error(
+                "unknown-question-value", at.at(), message, hint.isEmpty() ? "delete it" : hint));
         good = false;
       }
     }
@@ -114,11 +113,12 @@ final class Desk {
     }
     Quantity value = evaluated.value();
     if (value.dimension() != Dimension.LENGTH) {
-      error(
-          "question-not-a-length",
-          formula,
-          "`" + formula.value() + "` is " + value.dimension().phrase() + ", not a length",
-          "name a length");
+      report(
+          Finding.error(
+              "question-not-a-length",
+              formula.at(),
+              "`" + formula.value() + "` is " + value.dimension().phrase() + ", not a length",
+              "name a length"));
       return null;
     }
     return value.value().dividedBy(unit().inBase());

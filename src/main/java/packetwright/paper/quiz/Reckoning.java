@@ -9,6 +9,7 @@ import packetwright.paper.quiz.Quiz.Question;
 import packetwright.text.measure.Dimension;
 import packetwright.text.measure.Length;
 import packetwright.text.measure.Rational;
+import packetwright.text.source.Finding;
 import packetwright.text.source.Located;
 import packetwright.text.source.NearMiss;
 import packetwright.text.words.Phrase;
@@ -48,11 +49,12 @@ final class Reckoning {
   static void ask(
       QuestionDefinition definition, List<Located<String>> formulas, Desk desk, Form form) {
     if (formulas.size() > MOST_AMOUNTS) {
-      desk.error(
-          "question-amounts",
-          formulas.get(MOST_AMOUNTS),
-          "a question has at most " + MOST_AMOUNTS + " amounts, this has " + formulas.size(),
-          "delete some");
+      desk.report(
+          Finding.error(
+              "question-amounts",
+              formulas.get(MOST_AMOUNTS).at(),
+              "a question has at most " + MOST_AMOUNTS + " amounts, this has " + formulas.size(),
+              "delete some"));
       return;
     }
     List<Amount> amounts = Amount.read(formulas, form.takesLikeTogether(), desk);
@@ -70,11 +72,12 @@ final class Reckoning {
     String about = definition.about();
     boolean known = about.isEmpty() || desk.input().sizes().find(about) != null;
     if (!known) {
-      desk.error(
-          "unknown-name",
-          definition.kind(),
-          "nothing is called `" + about + "`",
-          NearMiss.hint(about, desk.input().sizes().all().stream().map(Size::name).toList()));
+      desk.report(
+          Finding.error(
+              "unknown-name",
+              definition.kind().at(),
+              "nothing is called `" + about + "`",
+              NearMiss.hint(about, desk.input().sizes().all().stream().map(Size::name).toList())));
     }
     return known;
   }
@@ -92,16 +95,17 @@ final class Reckoning {
     if (!rounded.equals(asked)) {
       var rule = desk.input().rule();
       Length found = new Length(asked.times(desk.unit().inBase()));
-      desk.warning(
-          "question-about",
-          at,
-          "as drawn this comes to "
-              + rule.print(found)
-              + ", and `"
-              + about.name()
-              + "` is "
-              + rule.print(drawn),
-          "name under `about` the size that this comes to");
+      desk.report(
+          Finding.warning(
+              "question-about",
+              at.at(),
+              "as drawn this comes to "
+                  + rule.print(found)
+                  + ", and `"
+                  + about.name()
+                  + "` is "
+                  + rule.print(drawn),
+              "name under `about` the size that this comes to"));
     }
   }
 
@@ -109,11 +113,12 @@ final class Reckoning {
     for (int i = 0; i < definition.count(); i++) {
       List<Amount> amounts = choose(drawn);
       if (amounts == null) {
-        desk.error(
-            "question-range",
-            at,
-            "there are not " + definition.count() + " different questions near these sizes",
-            "ask for fewer, or name larger sizes");
+        desk.report(
+            Finding.error(
+                "question-range",
+                at.at(),
+                "there are not " + definition.count() + " different questions near these sizes",
+                "ask for fewer, or name larger sizes"));
         return;
       }
       Question question = form.question(amounts, Desk.spoken(definition.about()), desk);

@@ -19,6 +19,7 @@ import packetwright.text.measure.Rational;
 import packetwright.text.measure.Rule;
 import packetwright.text.measure.Unit;
 import packetwright.text.source.Checked;
+import packetwright.text.source.Finding;
 import packetwright.text.source.Located;
 import packetwright.text.words.Phrase;
 
@@ -63,11 +64,12 @@ record RuleReading(Desk desk, Rule rule, Rational from, Rational to) {
         return new Rule(graduation, desk.unit());
       }
     }
-    desk.error(
-        "wrong-graduation",
-        text,
-        "no rule is divided into `" + text.value() + "`",
-        desk.unit() == Unit.INCH ? "write 1/8, 1/16, 1/32 or 1/64" : "write 1 or 0.5");
+    desk.report(
+        Finding.error(
+            "wrong-graduation",
+            text.at(),
+            "no rule is divided into `" + text.value() + "`",
+            desk.unit() == Unit.INCH ? "write 1/8, 1/16, 1/32 or 1/64" : "write 1 or 0.5"));
     return null;
   }
 
@@ -85,11 +87,12 @@ record RuleReading(Desk desk, Rule rule, Rational from, Rational to) {
   private static boolean fits(Located<String> at, Rational to, Desk desk) {
     boolean fits = to.times(desk.unit().inBase()).compareTo(MOST_INCHES) <= 0;
     if (!fits) {
-      desk.error(
-          "rule-too-long",
-          at,
-          "a rule up to `" + at.value() + "` does not fit across the page at true scale",
-          desk.unit() == Unit.INCH ? "write 6 or less" : "write 160 or less");
+      desk.report(
+          Finding.error(
+              "rule-too-long",
+              at.at(),
+              "a rule up to `" + at.value() + "` does not fit across the page at true scale",
+              desk.unit() == Unit.INCH ? "write 6 or less" : "write 160 or less"));
     }
     return fits;
   }
@@ -103,11 +106,12 @@ record RuleReading(Desk desk, Rule rule, Rational from, Rational to) {
     for (int i = 0; i < count; i++) {
       List<Rational> free = free();
       if (free.isEmpty()) {
-        desk.error(
-            "question-range",
-            at,
-            "there are not " + count + " different readings in this range of the rule",
-            "ask for fewer, or widen the range");
+        desk.report(
+            Finding.error(
+                "question-range",
+                at.at(),
+                "there are not " + count + " different readings in this range of the rule",
+                "ask for fewer, or widen the range"));
         return;
       }
       Rational reading = free.get((int) desk.draws().below(free.size()));

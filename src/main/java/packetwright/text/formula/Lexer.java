@@ -11,6 +11,7 @@ import packetwright.text.source.Checked;
 import packetwright.text.source.Finding;
 import packetwright.text.source.Findings;
 import packetwright.text.source.Located;
+import packetwright.text.source.Span;
 
 /** Cuts a formula into numbers, words and signs; stops at the first thing it cannot read. */
 final class Lexer {
@@ -55,7 +56,12 @@ final class Lexer {
     String text = formula.value();
     if (text.length() > LONGEST) {
       String message = "a formula has at most " + LONGEST + " characters, not " + text.length();
-      fail("formula-too-large", LONGEST, 1, message, "give parts of it names of their own");
+      findings.add(
+          Finding.error(
+              "formula-too-large",
+              span(LONGEST, 1),
+              message,
+              "give parts of it names of their own"));
       return List.of();
     }
     List<Token> tokens = new ArrayList<>();
@@ -91,7 +97,8 @@ final class Lexer {
     String text = next.group();
     if (text.chars().filter(Character::isDigit).count() > MOST_DIGITS) {
       String message = "`" + text + "` has more than " + MOST_DIGITS + " digits";
-      fail("number-too-large", start, text.length(), message, "round it");
+      findings.add(
+          Finding.error("number-too-large", span(start, text.length()), message, "round it"));
       return Rational.ZERO;
     }
     if (next.group("decimal") != null) {
@@ -103,7 +110,12 @@ final class Lexer {
     long denominator = Long.parseLong(next.group(mixed ? "bottom" : "under"));
     if (denominator == 0) {
       String message = "`" + text + "` divides by zero";
-      fail("division-by-zero", start, text.length(), message, "write another denominator");
+      findings.add(
+          Finding.error(
+              "division-by-zero",
+              span(start, text.length()),
+              message,
+              "write another denominator"));
       return Rational.ZERO;
     }
     Rational fraction =
@@ -113,12 +125,16 @@ final class Lexer {
 
   private void refuseHyphen(Matcher found) {
     String text = found.group();
-    fail(
-        "hyphen-in-formula",
-        found.start(),
-        text.length(),
-        "`" + text + "` can be read as a mixed number or as a subtraction",
-        "write `" + text.replace("-", " ") + "`, or `" + text.replace("-", " - ") + "` for minus");
+    findings.add(
+        Finding.error(
+            "hyphen-in-formula",
+            span(found.start(), text.length()),
+            "`" + text + "` can be read as a mixed number or as a subtraction",
+            "write `"
+                + text.replace("-", " ")
+                + "`, or `"
+                + text.replace("-", " - ")
+                + "` for minus"));
   }
 
   private void refuseSign(int at) {
@@ -126,10 +142,10 @@ final class Lexer {
     String meant = MEANT.get(sign);
     String message = "`" + sign + "` means nothing in a formula";
     String hint = meant == null ? "" : "write `" + meant + "`";
-    fail("formula-unreadable", at, sign.length(), message, hint);
+    findings.add(Finding.error("formula-unreadable", span(at, sign.length()), message, hint));
   }
 
-  private void fail(String code, int at, int length, String message, String hint) {
-    findings.add(Finding.error(code, formula.at().part(at, length), message, hint));
+  private Span span(int at, int length) {
+    return formula.at().part(at, length);
   }
 }

@@ -11,6 +11,7 @@ import packetwright.text.source.Checked;
 import packetwright.text.source.Finding;
 import packetwright.text.source.Located;
 import packetwright.text.source.NearMiss;
+import packetwright.text.source.Span;
 
 /**
  * Reads tokens by precedence climbing. At the first thing wrong it keeps the finding and moves to
@@ -43,7 +44,13 @@ final class Parser {
   private Checked<Expression> parse() {
     Expression whole = expression(0);
     if (peek().kind() != Token.Kind.END) {
-      fail("formula-unreadable", peek(), "`" + peek().text() + "` stands where a sign should", "");
+      fail(
+          peek(),
+          Finding.error(
+              "formula-unreadable",
+              span(peek()),
+              "`" + peek().text() + "` stands where a sign should",
+              ""));
     }
     return finding == null ? Checked.of(whole) : Checked.failed(finding);
   }
@@ -52,10 +59,12 @@ final class Parser {
   private Expression expression(int loosest) {
     if (++depth > DEEPEST) {
       fail(
-          "formula-too-large",
           peek(),
-          "a formula nests at most " + DEEPEST + " deep",
-          "give parts of it names of their own");
+          Finding.error(
+              "formula-too-large",
+              span(peek()),
+              "a formula nests at most " + DEEPEST + " deep",
+              "give parts of it names of their own"));
     }
     Expression left = operand();
     Operator operator = Operator.of(peek());
@@ -65,7 +74,13 @@ final class Parser {
       left = new Expression.Infix(left, sign, operator, expression(operator.precedence()));
       Operator next = Operator.of(peek());
       if (operator.isComparison() && next != null && next.isComparison()) {
-        fail("formula-unreadable", peek(), "a comparison has two sides", "join two by `and`");
+        fail(
+            peek(),
+            Finding.error(
+                "formula-unreadable",
+                span(peek()),
+                "a comparison has two sides",
+                "join two by `and`"));
       }
       operator = Operator.of(peek());
     }
@@ -77,10 +92,12 @@ final class Parser {
     Token next = peek();
     if (operator == Operator.OVER && next.isFraction()) {
       fail(
-          "formula-unreadable",
           next,
-          "`/ " + next.text() + "` can be read two ways",
-          "write `/ (" + next.text() + ")`, or `/ " + next.text().replace("/", " / ") + "`");
+          Finding.error(
+              "formula-unreadable",
+              span(next),
+              "`/ " + next.text() + "` can be read two ways",
+              "write `/ (" + next.text() + ")`, or `/ " + next.text().replace("/", " / ") + "`"));
     }
   }
 
@@ -103,12 +120,14 @@ final class Parser {
           : new Expression.Name(token.start(), token.end(), token.text());
     }
     return fail(
-        "formula-unreadable",
         token,
-        token.kind() == Token.Kind.END
-            ? "the formula ends where a value should stand"
-            : "`" + token.text() + "` stands where a value should",
-        token.kind() == Token.Kind.END ? "finish it with a number or a name" : "");
+        Finding.error(
+            "formula-unreadable",
+            span(token),
+            token.kind() == Token.Kind.END
+                ? "the formula ends where a value should stand"
+                : "`" + token.text() + "` stands where a value should",
+            token.kind() == Token.Kind.END ? "finish it with a number or a name" : ""));
   }
 
   private Expression literal(Token number) {
@@ -119,10 +138,12 @@ final class Parser {
     Unit unit = UNITS.get(word.text());
     if (unit == null) {
       return fail(
-          "unknown-unit",
           word,
-          "`" + word.text() + "` is no unit",
-          word.text().length() < 2 ? "" : NearMiss.hint(word.text(), UNITS.keySet()));
+          Finding.error(
+              "unknown-unit",
+              span(word),
+              "`" + word.text() + "` is no unit",
+              word.text().length() < 2 ? "" : NearMiss.hint(word.text(), UNITS.keySet())));
     }
     take();
     return new Expression.Literal(number.start(), word.end(), number.number(), unit);
@@ -132,10 +153,12 @@ final class Parser {
     Function function = Function.of(word.text());
     if (function == null) {
       return fail(
-          "unknown-function",
           word,
-          "`" + word.text() + "` is no function",
-          NearMiss.hint(word.text(), Function.words()));
+          Finding.error(
+              "unknown-function",
+              span(word),
+              "`" + word.text() + "` is no function",
+              NearMiss.hint(word.text(), Function.words())));
     }
     Token open = take();
     List<Expression> arguments = new ArrayList<>();
@@ -147,15 +170,17 @@ final class Parser {
     Token close = closing(open);
     if (!function.takes(arguments.size())) {
       fail(
-          "formula-unreadable",
           word,
-          "`"
-              + word.text()
-              + "` takes "
-              + function.arguments()
-              + " values, not "
-              + arguments.size(),
-          "");
+          Finding.error(
+              "formula-unreadable",
+              span(word),
+              "`"
+                  + word.text()
+                  + "` takes "
+                  + function.arguments()
+                  + " values, not "
+                  + arguments.size(),
+              ""));
     }
     return new Expression.Call(word.start(), close.end(), function, List.copyOf(arguments));
   }
@@ -164,12 +189,14 @@ final class Parser {
     if (!peek().is(")")) {
       boolean ends = peek().kind() == Token.Kind.END;
       fail(
-          "formula-unreadable",
           ends ? open : peek(),
-          ends
-              ? "this parenthesis is never closed"
-              : "`" + peek().text() + "` stands where `)` should",
-          "write `)`");
+          Finding.error(
+              "formula-unreadable",
+              span(ends ? open : peek()),
+              ends
+                  ? "this parenthesis is never closed"
+                  : "`" + peek().text() + "` stands where `)` should",
+              "write `)`"));
     }
     return take();
   }
@@ -185,13 +212,16 @@ final class Parser {
   }
 
   /** Keeps the first finding; nothing after it is worth reading. */
-  private Expression fail(String code, Token at, String message, String hint) {
-    if (finding == null) {
-      int offset = Math.min(at.start(), Math.max(0, formula.value().length() - 1));
-      finding = Finding.error(code, formula.at().part(offset, at.text().length()), message, hint);
-    }
+  private Expression fail(Token at, Finding wrong) {
+    finding = finding == null ? wrong : finding;
     position = tokens.size() - 1;
     return new Expression.Literal(at.start(), at.end(), Rational.ONE, null);
+  }
+
+  /** A token's place; that of the end is the last character. */
+  private Span span(Token token) {
+    int offset = Math.min(token.start(), Math.max(0, formula.value().length() - 1));
+    return formula.at().part(offset, token.text().length());
   }
 
   private static Map<String, Unit> units() {

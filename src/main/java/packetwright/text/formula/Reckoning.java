@@ -8,6 +8,7 @@ import packetwright.text.measure.Dimension;
 import packetwright.text.measure.Quantity;
 import packetwright.text.measure.Rational;
 import packetwright.text.measure.Unit;
+import packetwright.text.source.Finding;
 import packetwright.text.source.Findings;
 import packetwright.text.source.NearMiss;
 
@@ -42,7 +43,9 @@ final class Reckoning implements Expression.Cases<Operand> {
     Value value = values.of(name.name());
     if (value == null) {
       String hint = NearMiss.hint(name.name(), values.names());
-      report.at(name, "unknown-name", "nothing is called " + report.quoted(name), hint);
+      report.add(
+          Finding.error(
+              "unknown-name", report.span(name), "nothing is called " + report.quoted(name), hint));
       return Operand.FAILED;
     }
     return new Operand(value, false);
@@ -116,8 +119,12 @@ final class Reckoning implements Expression.Cases<Operand> {
     }
     if (b.value().signum() == 0) {
       String divisor = report.quoted(infix.right());
-      report.at(
-          infix.sign(), DIVISION_BY_ZERO, divisor + " is zero here", "divide by something else");
+      report.add(
+          Finding.error(
+              "division-by-zero",
+              report.span(infix.sign()),
+              divisor + " is zero here",
+              "divide by something else"));
       return Operand.FAILED;
     }
     return bounded(infix, new Quantity(a.value().dividedBy(b.value()), dimension), bare);
@@ -125,7 +132,7 @@ final class Reckoning implements Expression.Cases<Operand> {
 
   private Operand unlike(Expression.Infix infix, Quantity a, Quantity b, String hint) {
     String message = report.said(infix.left(), a) + ", " + report.said(infix.right(), b);
-    report.at(infix.sign(), "wrong-unit", message, hint);
+    report.add(Finding.error("wrong-unit", report.span(infix.sign()), message, hint));
     return Operand.FAILED;
   }
 
@@ -191,7 +198,9 @@ final class Reckoning implements Expression.Cases<Operand> {
     Rational step = amounts.get(1).value();
     if (step.signum() <= 0) {
       String message = "a step is more than zero, " + report.quoted(arguments.get(1)) + " is not";
-      report.at(arguments.get(1), "wrong-step", message, "write a step above zero");
+      report.add(
+          Finding.error(
+              "wrong-step", report.span(arguments.get(1)), message, "write a step above zero"));
       return Operand.FAILED;
     }
     Rational value = rounded(call.function(), amounts.get(0).value(), step);
@@ -212,7 +221,8 @@ final class Reckoning implements Expression.Cases<Operand> {
     Rational value = amount.value();
     if (Math.max(value.numerator().bitLength(), value.denominator().bitLength()) > MOST_BITS) {
       String message = report.quoted(expression) + " comes to a number too long to print";
-      report.at(expression, "number-too-large", message, "multiply less");
+      report.add(
+          Finding.error("number-too-large", report.span(expression), message, "multiply less"));
       return Operand.FAILED;
     }
     return Operand.of(amount, bare);
@@ -247,7 +257,12 @@ final class Reckoning implements Expression.Cases<Operand> {
             report.said(expressions.get(i), amounts.get(i))
                 + ", "
                 + report.said(expressions.get(0), amounts.get(0));
-        report.at(expressions.get(i), "wrong-unit", message, "give amounts of one kind");
+        report.add(
+            Finding.error(
+                "wrong-unit",
+                report.span(expressions.get(i)),
+                message,
+                "give amounts of one kind"));
         return List.of();
       }
     }
@@ -258,7 +273,7 @@ final class Reckoning implements Expression.Cases<Operand> {
     if (operand.truth() != null) {
       String message = report.quoted(expression) + " is a condition, and an amount is needed";
       String hint = "choose by it: `if(" + report.source(expression) + ", ..., ...)`";
-      report.at(expression, "wrong-unit", message, hint);
+      report.add(Finding.error("wrong-unit", report.span(expression), message, hint));
     }
     return operand.quantity();
   }
@@ -267,7 +282,9 @@ final class Reckoning implements Expression.Cases<Operand> {
     Operand operand = expression.match(this);
     if (operand.quantity() != null) {
       String message = report.quoted(expression) + " is an amount, and a condition is needed";
-      report.at(expression, "wrong-unit", message, "compare it with another amount");
+      report.add(
+          Finding.error(
+              "wrong-unit", report.span(expression), message, "compare it with another amount"));
     }
     return operand.truth();
   }

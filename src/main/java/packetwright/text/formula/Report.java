@@ -4,6 +4,7 @@ import packetwright.text.measure.Quantity;
 import packetwright.text.source.Finding;
 import packetwright.text.source.Findings;
 import packetwright.text.source.Located;
+import packetwright.text.source.Span;
 
 /**
  * Says what is wrong with a formula, under the very characters that are wrong.
@@ -12,16 +13,16 @@ import packetwright.text.source.Located;
  * @param findings where it is collected
  */
 record Report(Located<String> formula, Findings findings) {
-  void at(Expression expression, String code, String message, String hint) {
-    at(expression.start(), expression.end(), code, message, hint);
+  void add(Finding finding) {
+    findings.add(finding);
   }
 
-  void at(Token sign, String code, String message, String hint) {
-    at(sign.start(), sign.end(), code, message, hint);
+  Span span(Expression expression) {
+    return formula.at().part(expression.start(), expression.end() - expression.start());
   }
 
-  private void at(int start, int end, String code, String message, String hint) {
-    findings.add(Finding.error(code, formula.at().part(start, end - start), message, hint));
+  Span span(Token sign) {
+    return formula.at().part(sign.start(), sign.text().length());
   }
 
   /** An expression as its author wrote it, in quotes. */

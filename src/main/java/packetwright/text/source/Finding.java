@@ -28,6 +28,11 @@ public record Finding(
     return new Finding(code, severity, at, message, hint, numberAndTitle);
   }
 
+  /** The same finding in other words. */
+  public Finding saying(String otherMessage) {
+    return new Finding(code, severity, at, otherMessage, hint, step);
+  }
+
   /** Whether it stops the packet. */
   public boolean isError() {
     return severity == Severity.ERROR;

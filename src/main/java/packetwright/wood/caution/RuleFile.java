@@ -12,11 +12,13 @@ import java.util.Map;
 import java.util.Set;
 import packetwright.definition.shop.MachineKind;
 import packetwright.text.document.Node;
+import packetwright.text.document.Schema;
 import packetwright.text.document.Yaml;
 import packetwright.text.formula.Formula;
 import packetwright.text.measure.QuantityReader;
 import packetwright.text.measure.Unit;
 import packetwright.text.source.Checked;
+import packetwright.text.source.Finding;
 import packetwright.text.source.Located;
 
 /** Reads our own rules; whatever is wrong with them is our bug. */
@@ -42,10 +44,19 @@ final class RuleFile {
         throw new IllegalStateException("no " + FILE);
       }
       String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-      return rules((Node.Mapping) good(Yaml.read(FILE, text)));
+      return rules((Node.Mapping) checked(good(Yaml.read(FILE, text))));
     } catch (IOException e) {
       throw new UncheckedIOException(FILE, e);
     }
+  }
+
+  /** The file, without a key that nothing reads: a misspelt refusal would never refuse. */
+  static Node checked(Node file) {
+    List<Finding> wrong = Schema.named("cautions").check(file);
+    if (!wrong.isEmpty()) {
+      throw new IllegalStateException(wrong.toString());
+    }
+    return file;
   }
 
   private static Rules rules(Node.Mapping file) {

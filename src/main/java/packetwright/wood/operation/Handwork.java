@@ -24,10 +24,10 @@ final class Handwork {
     }
     Side end = s.reference(Side.LEFT);
     s.require(
+        "no-squared-end",
         piece,
         end,
         State.SQUARE,
-        "no-squared-end",
         "add `- square_end: " + piece.name() + "` before, since everything is measured from there");
     Workpiece drawn = piece.withHistory(piece.history().laidOut(true));
     return s.done(s.bench().with(drawn), null, List.of(piece), List.of(drawn), null);
@@ -91,8 +91,8 @@ final class Handwork {
   static @Nullable Outcome finish(Situation s) {
     for (Workpiece piece : s.targets()) {
       for (Side side : sides(s)) {
-        s.require(piece, side, State.EASED, "not-eased", "add `- ease:` before the finish");
-        s.require(piece, side, State.SANDED, "not-sanded", "add `- sand:` before the finish");
+        s.require("not-eased", piece, side, State.EASED, "add `- ease:` before the finish");
+        s.require("not-sanded", piece, side, State.SANDED, "add `- sand:` before the finish");
       }
     }
     return treated(s, s.tool(MachineKind.BRUSH), State.FINISHED);

@@ -52,10 +52,10 @@ final class Joining {
             "add `- dry_fit:` with the same parts to an earlier step");
       }
       s.require(
+          "inside-not-sanded",
           piece,
           Side.INSIDE,
           State.SANDED,
-          "inside-not-sanded",
           "add `- sand: " + piece.name() + "` with `sides: inside` before the glue closes it in");
     }
     Located<String> makes = s.operation().makes();

@@ -48,7 +48,10 @@ final class Milling {
     Solid solid = Solid.block(length, width, blank.thickness());
     Workpiece piece =
         new Workpiece(blank.name(), blank.name(), solid, statesAsBought(blank.bought()));
-    return s.done(s.bench().with(piece), tool, List.of(), List.of(piece), null);
+    // A sheet goes along the fence of the table saw; a board is cut off across the grain.
+    Feed feed = tool == MachineKind.TABLE_SAW ? Feed.ALONG : Feed.ACROSS;
+    Work work = new Work(feed, Length.ZERO, blank.thickness(), length, Length.ZERO, true, Set.of());
+    return s.done(s.bench().with(piece), tool, List.of(), List.of(piece), work);
   }
 
   private static Map<Side, Set<State>> statesAsBought(Bought bought) {
@@ -95,10 +98,10 @@ final class Milling {
             "choose thicker material, or a smaller thickness");
         return null;
       }
-      s.requireCapacity(tool, piece.solid().width(), thickness);
+      s.requireCapacity(tool, piece.solid().width());
       Side down = s.reference(piece.is(Side.OUTSIDE, State.FLAT) ? Side.OUTSIDE : Side.INSIDE);
       s.require(
-          piece, down, State.FLAT, "no-flat-face", "joint a face first, or buy surfaced boards");
+          "no-flat-face", piece, down, State.FLAT, "joint a face first, or buy surfaced boards");
       Workpiece planed =
           down == Side.OUTSIDE
               ? piece.slice(2, Length.ZERO, thickness, s.index())
@@ -120,10 +123,10 @@ final class Milling {
     Side fence = s.reference(Side.OUTSIDE);
     for (Workpiece piece : s.targets()) {
       s.require(
+          "no-flat-face",
           piece,
           fence,
           State.FLAT,
-          "no-flat-face",
           "joint or plane a face before the edge, or buy surfaced boards");
     }
     return joint(s, edge, "edge_joint", State.STRAIGHT, State.SQUARE);
@@ -145,8 +148,7 @@ final class Milling {
         return null;
       }
       boolean isFace = axis == 2;
-      s.requireCapacity(
-          tool, isFace ? piece.solid().width() : Length.ZERO, piece.solid().thickness());
+      s.requireCapacity(tool, isFace ? piece.solid().width() : Length.ZERO);
       Workpiece cut =
           side.isFar()
               ? piece.slice(axis, Length.ZERO, extent.minus(off), s.index())

@@ -32,7 +32,7 @@ final class Parting {
       return null;
     }
     requireStraightEdge(s, piece, s.reference(Side.BOTTOM));
-    s.requireCapacity(tool, piece.solid().width(), piece.solid().thickness());
+    s.requireCapacity(tool, piece.solid().width());
     Length trim = s.set("trim", trim(s, piece), "", Kind.FREE, null);
     Length length = piece.solid().length();
     if (!trim.isLess(length)) {
@@ -81,10 +81,10 @@ final class Parting {
     Side end = s.reference(Side.LEFT);
     requireStraightEdge(s, rest, Side.BOTTOM);
     s.require(
+        "no-squared-end",
         rest,
         end,
         State.SQUARE,
-        "no-squared-end",
         "add `- square_end: " + rest.name() + "` before");
     if (!rest.history().isLaidOut()) {
       s.error(
@@ -93,7 +93,7 @@ final class Parting {
           "add `- lay_out: " + rest.name() + "` before");
       rest = rest.withHistory(rest.history().laidOut(true)); // said once
     }
-    s.requireCapacity(tool, rest.solid().width(), rest.solid().thickness());
+    s.requireCapacity(tool, rest.solid().width());
     Length stop = stop(s, part);
     return stop == null ? null : freed(s, part, rest, new Cut(tool, end, stop));
   }
@@ -205,8 +205,7 @@ final class Parting {
     Side edge = s.reference(Side.BOTTOM);
     requireStraightEdge(s, piece, edge);
     Side table = s.operation().from().size() > 1 ? s.operation().from().get(1) : Side.OUTSIDE;
-    s.require(piece, table, State.FLAT, "no-flat-face", "joint or plane that face before ripping");
-    s.requireCapacity(tool, Length.ZERO, piece.solid().thickness());
+    s.require("no-flat-face", piece, table, State.FLAT, "joint or plane that face before ripping");
     Length fence = ripFence(s, piece);
     if (fence == null) {
       return null;
@@ -312,10 +311,10 @@ final class Parting {
 
   static void requireStraightEdge(Situation s, Workpiece piece, Side edge) {
     s.require(
+        "no-straight-edge",
         piece,
         edge,
         State.STRAIGHT,
-        "no-straight-edge",
         "add `- joint_edge: " + piece.name() + "` before, or use the other edge");
   }
 

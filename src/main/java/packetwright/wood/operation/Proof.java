@@ -78,9 +78,9 @@ final class Proof {
     int maker = piece.history().extents().get(0);
     findings.add(
         at(
+            "left-long",
             maker,
             part,
-            "left-long",
             "part "
                 + part.letter()
                 + ", `"
@@ -100,9 +100,9 @@ final class Proof {
         int maker = makerOf(piece, place);
         findings.add(
             at(
+                "part-differs",
                 maker,
                 part,
-                "part-differs",
                 subject + "with wood cut away that the drawing keeps, " + where(place),
                 settingHint(maker)));
       }
@@ -123,9 +123,9 @@ final class Proof {
         } else {
           findings.add(
               at(
+                  "part-differs",
                   maker,
                   part,
-                  "part-differs",
                   subject + "with `" + target + "` not as drawn",
                   settingHint(maker)));
         }
@@ -164,7 +164,7 @@ final class Proof {
         maker < 0
             ? Finding.error(
                 "part-differs", part.at(), message, "add the operation that brings it to size")
-            : at(maker, part, "part-differs", message, settingHint(maker)));
+            : at("part-differs", maker, part, message, settingHint(maker)));
   }
 
   private String where(Box place) {
@@ -192,7 +192,7 @@ final class Proof {
     return run.operations().get(operation).operation().verb().value().word();
   }
 
-  private Finding at(int operation, Part part, String code, String message, String hint) {
+  private Finding at(String code, int operation, Part part, String message, String hint) {
     if (operation < 0) {
       return Finding.error(code, part.at(), message, hint);
     }

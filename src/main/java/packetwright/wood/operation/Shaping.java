@@ -163,7 +163,7 @@ final class Shaping {
     if (fenceSide.axis() == 1) {
       Parting.requireStraightEdge(s, piece, fenceSide);
     } else {
-      s.require(piece, fenceSide, State.SQUARE, "no-squared-end", "square that end before");
+      s.require("no-squared-end", piece, fenceSide, State.SQUARE, "square that end before");
     }
     requireFaceDown(s, piece, feature);
     if (fenceSide.axis() == 0 && s.inputs().blank(piece.name()) != null) {
@@ -193,7 +193,7 @@ final class Shaping {
               + " lies on the table here",
           "write the " + feature.face().word() + " as the second word of `from`");
     }
-    s.require(piece, down, State.FLAT, "no-flat-face", "joint or plane that face before");
+    s.require("no-flat-face", piece, down, State.FLAT, "joint or plane that face before");
   }
 
   private static @Nullable CutterPlan plan(Situation s, MachineKind tool, Aim aim) {

@@ -98,7 +98,7 @@ final class Situation {
   }
 
   /** Notes an error unless a side of the piece is in that state. */
-  void require(Workpiece piece, Side side, State state, String code, String hint) {
+  void require(String code, Workpiece piece, Side side, State state, String hint) {
     if (!piece.is(side, state)) {
       String word = state.name().toLowerCase(java.util.Locale.ROOT);
       error(
@@ -182,13 +182,12 @@ final class Situation {
     return operation.from().isEmpty() ? otherwise : operation.from().get(0);
   }
 
-  /** Notes an error where a piece is wider or thinner than the machine takes. */
-  void requireCapacity(MachineKind kind, Length width, Length thickness) {
+  /** Notes an error where a piece is wider than the machine takes. */
+  void requireCapacity(MachineKind kind, Length width) {
     Machine machine = inputs.shop().machine(kind);
-    if (machine == null) {
-      return;
-    }
-    if (machine.states("widest") && width.isMore(machine.value("widest", Length.ZERO))) {
+    if (machine != null
+        && machine.states("widest")
+        && width.isMore(machine.value("widest", Length.ZERO))) {
       error(
           "piece-too-wide",
           "the piece is "
@@ -198,17 +197,6 @@ final class Situation {
               + " takes "
               + print(machine.value("widest", Length.ZERO)),
           "use another tool, or glue the part up from narrower boards");
-    }
-    if (thickness.isLess(machine.value("thinnest", Length.ZERO))) {
-      error(
-          "piece-too-thin-for-machine",
-          "the piece is "
-              + print(thickness)
-              + " thick here, and this shop's "
-              + kind.word()
-              + " takes nothing under "
-              + print(machine.value("thinnest", Length.ZERO)),
-          "use another tool, or do this operation while the piece is thicker");
     }
   }
 

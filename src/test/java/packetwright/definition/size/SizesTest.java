@@ -292,14 +292,6 @@ class SizesTest {
   }
 
   @Test
-  void refusesANegativeTolerance() {
-    assertThat(only(corner().size("a", "1", "-1/64", false)).code())
-        .isEqualTo("negative-tolerance");
-    assertThat(only(corner().given("a", "1", null, null, "-1/64")).code())
-        .isEqualTo("negative-tolerance");
-  }
-
-  @Test
   void tellsWhenTheWorstCaseDividesByZero() {
     Finding finding =
         only(

@@ -151,12 +151,14 @@ class CautionRulesTest {
             MITER.where("thickness", 16),
             MITER.with(BACKER).where("thickness", 16)),
         under("piece-too-short", JOINT, "length", 12 * INCH),
+        under("jointed-too-thin", JOINT, "thickness", 32),
+        under("jointed-too-narrow", JOINT, "width", 48),
         upTo("push-block-missing", JOINT.with(), "width", 6 * INCH),
         row(
             "push-block-missing",
             at(Verb.JOINT_FACE, MachineKind.JOINTER).where("width", 7 * INCH),
             JOINT.with().where("width", 7 * INCH)),
-        under("piece-too-short", PLANE, "length", 14 * INCH),
+        under("planed-too-short", PLANE, "length", 14 * INCH),
         under("planed-too-thin", PLANE, "made", 16),
         under("piece-too-short", at(Verb.RIP, MachineKind.BAND_SAW), "length", 6 * INCH),
         row(
@@ -316,6 +318,7 @@ class CautionRulesTest {
   @Test
   void onlyRefusalsThatAnotherControlCanReplaceMayBeAccepted() {
     assertThat(RULES.isWaivable("held-too-short")).isTrue();
+    assertThat(RULES.isWaivable("piece-too-short")).isTrue();
     assertThat(RULES.isWaivable("gauge-missing")).isFalse();
     assertThat(RULES.isWaivable("push-stick-missing")).isFalse();
     assertThat(RULES.isWaivable("no-such-code")).isFalse();

@@ -29,6 +29,7 @@ class PublishedLimitsTest {
         new Published("table_saw.hand_distance", List.of(384, 384, 384)),
         new Published("table_saw.rip_shortest", List.of(768, 768)),
         new Published("jointer.shortest", List.of(768, 768, 768, 768, 896)),
+        new Published("jointer.thinnest", List.of(16, 16, 24, 32)),
         new Published("jointer.depth_per_pass", List.of(4, 4, 4, 2)),
         new Published("jointer.hand_distance", List.of(384, 384, 320, 256)),
         new Published("planer.depth_per_pass", List.of(2, 2)),
