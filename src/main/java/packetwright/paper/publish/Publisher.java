@@ -67,12 +67,16 @@ public final class Publisher {
     }
     Map<String, byte[]> files = new LinkedHashMap<>();
     TemplateFiller filler = new TemplateFiller(words, overrides(findings));
+    Html student = findings.take(filler.student(documents.student(), output.paper()));
+    Html key = findings.take(filler.key(documents.key(), output.paper()));
+    if (student == null || key == null) {
+      return findings.checked(null);
+    }
     PdfWriter writer = new PdfWriter();
     progress.accept("laying out the student packet");
-    files.put(
-        "student-packet.pdf", pdf(writer, filler.student(documents.student(), output.paper())));
+    files.put("student-packet.pdf", pdf(writer, student));
     progress.accept("laying out the answer key");
-    files.put("answer-key.pdf", pdf(writer, filler.key(documents.key(), output.paper())));
+    files.put("answer-key.pdf", pdf(writer, key));
     files.put("sizes.json", LessonJson.of(lesson).getBytes(UTF_8));
     for (String file : folder.files()) {
       if (!file.equals(Lessons.SET)) {
