@@ -2,11 +2,9 @@ package packetwright.paper.pdf;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import org.apache.pdfbox.pdmodel.PDFormContentStream;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.apache.pdfbox.util.Matrix;
 import packetwright.drawing.lettering.Face;
@@ -15,23 +13,17 @@ import packetwright.drawing.sheet.Painter;
 
 /** Paints a sheet as PDF operators, point for point; the sheet's y runs down, the PDF's up. */
 final class OperatorPainter implements Painter {
-  private final PDFormContentStream out;
+  private final PDPageContentStream out;
   private final double height;
   private final Map<Face, PDType0Font> fonts;
   private final Typefaces typefaces;
-  private final Set<Face> used = EnumSet.noneOf(Face.class);
 
   OperatorPainter(
-      PDFormContentStream out, double height, Map<Face, PDType0Font> fonts, Typefaces typefaces) {
+      PDPageContentStream out, double height, Map<Face, PDType0Font> fonts, Typefaces typefaces) {
     this.out = out;
     this.height = height;
     this.fonts = fonts;
     this.typefaces = typefaces;
-  }
-
-  /** Faces that text was set in so far. */
-  Set<Face> used() {
-    return EnumSet.copyOf(used);
   }
 
   @Override
@@ -77,7 +69,6 @@ final class OperatorPainter implements Painter {
                 && typefaces.covering(face, text.codePointAt(end)) == covering) {
               end += Character.charCount(text.codePointAt(end));
             }
-            used.add(covering);
             out.setFont(fonts.get(covering), (float) size);
             out.showText(text.substring(start, end));
             start = end;

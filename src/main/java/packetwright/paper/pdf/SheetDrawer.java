@@ -12,21 +12,19 @@ import com.openhtmltopdf.render.RenderingContext;
 import java.awt.Rectangle;
 import java.io.File;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDFormContentStream;
-import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.PDResources;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
-import org.apache.pdfbox.pdmodel.common.PDStream;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
+import org.apache.pdfbox.pdmodel.interactive.annotation.PDAppearanceStream;
 import org.w3c.dom.Element;
 import packetwright.drawing.lettering.Face;
 import packetwright.drawing.sheet.Sheet;
@@ -81,33 +79,21 @@ final class SheetDrawer implements SVGDrawer {
   }
 
   private PDFormXObject paint(Sheet sheet) {
-    PDFormXObject form = new PDFormXObject(new PDStream(document));
+    // Of the form XObjects, only this kind is written by a stream that knows its document, so that
+    // the faces used are cut down to their glyphs when it is saved.
+    PDAppearanceStream form = new PDAppearanceStream(document);
     form.setResources(new PDResources());
     form.setBBox(
         new PDRectangle(
             -BLEED, -BLEED, (float) sheet.width() + 2 * BLEED, (float) sheet.height() + 2 * BLEED));
     form.getCOSObject().setItem(COSName.TYPE, COSName.XOBJECT);
-    try (PDFormContentStream out = new PDFormContentStream(form)) {
-      OperatorPainter painter = new OperatorPainter(out, sheet.height(), fonts, typefaces);
-      sheet.paint(painter);
-      markForSubset(painter.used());
+    try (OutputStream bytes = form.getContentStream().createOutputStream(COSName.FLATE_DECODE);
+        PDPageContentStream out = new PDPageContentStream(document, form, bytes)) {
+      sheet.paint(new OperatorPainter(out, sheet.height(), fonts, typefaces));
     } catch (IOException e) {
       throw new UncheckedIOException("drawing " + sheet.name() + " cannot be written", e);
     }
     return form;
-  }
-
-  /**
-   * A form's stream does not know its document; a page's does, and puts the font on the list of
-   * those that are cut down to the glyphs used when the document is saved. This page is never
-   * printed.
-   */
-  private void markForSubset(Set<Face> used) throws IOException {
-    try (PDPageContentStream scratch = new PDPageContentStream(document, new PDPage())) {
-      for (Face face : used) {
-        scratch.setFont(fonts.get(face), 1);
-      }
-    }
   }
 
   @Override
