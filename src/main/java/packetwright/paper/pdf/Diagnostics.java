@@ -27,7 +27,7 @@ final class Diagnostics implements Consumer<Diagnostic> {
 
   void refuseAny() {
     if (!warnings.isEmpty()) {
-      throw new IllegalStateException("the page was not laid out as written: " + warnings);
+      throw new PageRefused("the page was not laid out as written: " + warnings);
     }
   }
 

@@ -33,8 +33,7 @@ final class PageText {
       builder.setErrorHandler(new Strict());
       return builder.parse(new InputSource(new StringReader(html)));
     } catch (SAXParseException e) {
-      throw new IllegalArgumentException(
-          "page markup, line " + e.getLineNumber() + ": " + e.getMessage(), e);
+      throw new PageRefused("page markup, line " + e.getLineNumber() + ": " + e.getMessage());
     } catch (ParserConfigurationException | SAXException | IOException e) {
       throw new IllegalStateException("page markup cannot be read", e);
     }

@@ -42,6 +42,7 @@ public final class PdfWriter {
    *     data-sheet="name" alt="...">} with nothing in them
    * @param sheets drawings by name
    * @param info what the file says of itself
+   * @throws PageRefused when the page cannot be laid out as it is written
    */
   public byte[] write(String html, Map<String, Sheet> sheets, PdfInfo info) {
     Document page = PageText.parse(html);

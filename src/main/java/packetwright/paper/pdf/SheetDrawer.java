@@ -65,10 +65,10 @@ final class SheetDrawer implements SVGDrawer {
     String name = element.getAttribute("data-sheet");
     Sheet sheet = sheets.get(name);
     if (sheet == null) {
-      throw new IllegalArgumentException("the page asks for a drawing `" + name + "`");
+      throw new PageRefused("the page asks for a drawing `" + name + "`");
     }
     if (cssWidth >= 0 || cssHeight >= 0) {
-      throw new IllegalArgumentException("a style sheet stretches drawing `" + name + "`");
+      throw new PageRefused("a style sheet stretches drawing `" + name + "`");
     }
     // A CSS pixel is 3/4 of a point.
     return new Placed(sheet, box, dotsPerPixel * 4 / 3);
@@ -137,7 +137,7 @@ final class SheetDrawer implements SVGDrawer {
     public void drawSVG(OutputDevice device, RenderingContext context, double x, double y) {
       Rectangle room = box.getContentAreaEdge(box.getAbsX(), box.getAbsY(), context);
       if (room.width != getIntrinsicWidth() || room.height != getIntrinsicHeight()) {
-        throw new IllegalStateException(
+        throw new PageRefused(
             "drawing `%s` would be stretched: %d x %d dots of room for %d x %d"
                 .formatted(
                     sheet.name(),

@@ -43,7 +43,10 @@ final class Typefaces {
     return lookup != null && lookup.getGlyphId(codePoint) != 0;
   }
 
-  /** The face, or the symbol face where it lacks the code point; lacking both is our bug. */
+  /**
+   * The face, or the symbol face where it lacks the code point; a page lacking both is refused, for
+   * the character would vanish.
+   */
   Face covering(Face face, int codePoint) {
     if (covers(face, codePoint)) {
       return face;
@@ -51,7 +54,10 @@ final class Typefaces {
     if (covers(Face.SYMBOL, codePoint)) {
       return Face.SYMBOL;
     }
-    throw new MissingGlyph(face, codePoint);
+    throw new PageRefused(
+        "no glyph for U+%04X (%s) in %s or %s"
+            .formatted(codePoint, Character.toString(codePoint), face, Face.SYMBOL),
+        codePoint);
   }
 
   /** All faces as fonts of one document. */
@@ -61,14 +67,5 @@ final class Typefaces {
       fonts.put(face.getKey(), PDType0Font.load(document, face.getValue(), true));
     }
     return Collections.unmodifiableMap(fonts);
-  }
-
-  /** A character that no face of ours has: it would vanish from the page without a word. */
-  static final class MissingGlyph extends IllegalStateException {
-    MissingGlyph(Face face, int codePoint) {
-      super(
-          "no glyph for U+%04X (%s) in %s or %s"
-              .formatted(codePoint, Character.toString(codePoint), face, Face.SYMBOL));
-    }
   }
 }

@@ -13,6 +13,7 @@ import packetwright.paper.html.Html;
 import packetwright.paper.html.Paper;
 import packetwright.paper.html.TemplateFiller;
 import packetwright.paper.packet.Packets;
+import packetwright.paper.pdf.PageRefused;
 import packetwright.paper.pdf.PdfInfo;
 import packetwright.paper.pdf.PdfWriter;
 import packetwright.paper.quiz.Quiz;
@@ -22,6 +23,7 @@ import packetwright.plan.lesson.Lesson;
 import packetwright.plan.lesson.Lessons;
 import packetwright.plan.lesson.Lessons.Request;
 import packetwright.text.source.Checked;
+import packetwright.text.source.Finding;
 import packetwright.text.source.Findings;
 import packetwright.text.words.Words;
 
@@ -66,7 +68,8 @@ public final class Publisher {
       return findings.checked(null);
     }
     Map<String, byte[]> files = new LinkedHashMap<>();
-    TemplateFiller filler = new TemplateFiller(words, overrides(findings));
+    Map<String, String> own = overrides(findings);
+    TemplateFiller filler = new TemplateFiller(words, own);
     Html student = findings.take(filler.student(documents.student(), output.paper()));
     Html key = findings.take(filler.key(documents.key(), output.paper()));
     if (student == null || key == null) {
@@ -74,9 +77,18 @@ public final class Publisher {
     }
     PdfWriter writer = new PdfWriter();
     progress.accept("laying out the student packet");
-    files.put("student-packet.pdf", pdf(writer, student));
-    progress.accept("laying out the answer key");
-    files.put("answer-key.pdf", pdf(writer, key));
+    try {
+      files.put("student-packet.pdf", pdf(writer, student));
+      progress.accept("laying out the answer key");
+      files.put("answer-key.pdf", pdf(writer, key));
+    } catch (PageRefused refused) {
+      Finding finding = Refusals.explain(refused, folder, own.keySet());
+      if (finding == null) {
+        throw refused;
+      }
+      findings.add(finding);
+      return findings.checked(null);
+    }
     files.put("sizes.json", LessonJson.of(lesson).getBytes(UTF_8));
     for (String file : folder.files()) {
       if (!file.equals(Lessons.SET)) {

@@ -161,7 +161,7 @@ class PdfWriterTest {
   @Test
   void refusesACharacterThatNoFaceHas() {
     assertThatThrownBy(() -> write("", "<p>\u6728</p>"))
-        .isInstanceOf(Typefaces.MissingGlyph.class)
+        .isInstanceOf(PageRefused.class)
         .hasMessageContaining("U+6728");
   }
 
@@ -170,27 +170,27 @@ class PdfWriterTest {
     Sheet sheet =
         new Sheet("ruler", 50, 50, "x", List.of(p -> p.text(0, 9, 0, 9, Face.BOLD, "a\u6728")));
     assertThatThrownBy(() -> WRITER.write(page("", RULER), Map.of("ruler", sheet), INFO))
-        .isInstanceOf(Typefaces.MissingGlyph.class);
+        .isInstanceOf(PageRefused.class);
   }
 
   @Test
   void refusesAFontThatIsNotOurs() {
     assertThatThrownBy(() -> write("p {font-family: Helvetica}", "<p>lost</p>"))
-        .isInstanceOf(IllegalStateException.class)
+        .isInstanceOf(PageRefused.class)
         .hasMessageContaining("not laid out as written");
   }
 
   @Test
   void refusesAStretchedDrawing() {
     assertThatThrownBy(() -> write("svg {width: 3in}", RULER))
-        .isInstanceOf(IllegalArgumentException.class)
+        .isInstanceOf(PageRefused.class)
         .hasMessageContaining("stretches drawing `ruler`");
   }
 
   @Test
   void refusesADrawingWithoutAlternative() {
     assertThatThrownBy(() -> write("", "<p><svg data-sheet=\"ruler\"></svg></p>"))
-        .isInstanceOf(IllegalStateException.class);
+        .isInstanceOf(PageRefused.class);
   }
 
   @Test
@@ -205,16 +205,16 @@ class PdfWriterTest {
     Files.writeString(picture, "<svg xmlns=\"http://www.w3.org/2000/svg\"/>");
     for (String uri : List.of(picture.toUri().toString(), "data:image/png;base64,iVBORw0KGgo=")) {
       assertThatThrownBy(() -> write("", "<p><img src=\"" + uri + "\" alt=\"x\"/></p>"))
-          .isInstanceOf(IllegalStateException.class);
+          .isInstanceOf(PageRefused.class);
     }
     assertThatThrownBy(() -> write("@import url(" + picture.toUri() + ");", ""))
-        .isInstanceOf(IllegalStateException.class);
+        .isInstanceOf(PageRefused.class);
   }
 
   @Test
   void refusesADocumentType() {
     assertThatThrownBy(() -> WRITER.write("<!DOCTYPE html>" + page("", ""), Map.of(), INFO))
-        .isInstanceOf(IllegalArgumentException.class)
+        .isInstanceOf(PageRefused.class)
         .hasMessageContaining("DOCTYPE");
   }
 
