@@ -3,11 +3,14 @@ package packetwright.paper.packet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import packetwright.definition.size.Size;
 import packetwright.paper.packet.StudentPacket.Fitted;
 import packetwright.paper.packet.StudentPacket.FittingSheet;
 import packetwright.paper.packet.StudentPacket.Measured;
 import packetwright.plan.lesson.Lesson;
+import packetwright.text.measure.Quantity;
 import packetwright.text.words.Phrase;
 import packetwright.wood.part.Part;
 
@@ -23,10 +26,7 @@ final class Fitting {
 
   FittingSheet sheet() {
     List<Measured> measured =
-        lesson.sizes().all().stream()
-            .filter(Size::isMeasured)
-            .map(s -> new Measured(Phrase.of(Naming.title(s.name())), naming.exactly(s.value())))
-            .toList();
+        lesson.sizes().all().stream().filter(Size::isMeasured).map(this::measured).toList();
     List<Fitted> fitted = new ArrayList<>();
     for (Part part : lesson.parts()) {
       for (String dimension : List.of("length", "width", "thickness")) {
@@ -37,6 +37,22 @@ final class Fitting {
       }
     }
     return new FittingSheet(measured, fitted);
+  }
+
+  /** Where a formula takes several of a size, they are measured in one go: errors add up less. */
+  private Measured measured(Size size) {
+    Pattern several = Pattern.compile("\\b(\\d{1,2}) *\\* *" + Pattern.quote(size.name()) + "\\b");
+    for (Size other : lesson.sizes().all()) {
+      Matcher taken = several.matcher(other.derivation().formula());
+      if (other.from().contains(size.name()) && taken.find()) {
+        int count = Integer.parseInt(taken.group(1));
+        Phrase name =
+            naming.words().say("packet.fitting.together", Naming.title(size.name()), count);
+        return new Measured(
+            name, naming.exactly(Quantity.of(size.value().asLength().times(count))));
+      }
+    }
+    return new Measured(Phrase.of(Naming.title(size.name())), naming.exactly(size.value()));
   }
 
   private Fitted row(Part part, String dimension, Size size) {
