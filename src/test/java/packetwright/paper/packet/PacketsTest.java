@@ -90,7 +90,7 @@ class PacketsTest {
   }
 
   @Test
-  void everyCautionIsPrintedAtItsStepAndOnTheSafetyPage() {
+  void everyCautionReachesItsStepAndTheSafetyPage() {
     Lesson lesson = SampleLesson.lesson();
     long printed =
         DOCUMENTS.student().steps().stream()
