@@ -105,7 +105,9 @@ class PacketsTest {
   @Test
   void theFittingSheetNamesEveryPartCutToFit() {
     StudentPacket.FittingSheet sheet = DOCUMENTS.student().fitting();
-    assertThat(sheet.measured()).extracting(m -> plain(m.name())).containsExactly("Tongue");
+    assertThat(sheet.measured())
+        .extracting(m -> plain(m.name()))
+        .containsExactly("Tongue, 2 measured together");
     assertThat(sheet.fitted())
         .extracting(f -> plain(f.part()).substring(0, 1) + " " + plain(f.what()))
         .containsExactly("B length", "C length", "D width", "E width");

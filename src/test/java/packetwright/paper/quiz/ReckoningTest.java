@@ -47,7 +47,7 @@ class ReckoningTest {
   void twoTonguesUnderABoxWidth() {
     assertThat(WORDS.plain(TWO_TONGUES.prompt()))
         .isEqualTo(
-            "A classmate measures: box width 5 1/2 in; 2 × tongue, measured together, 11/16 in."
+            "A classmate measures: box width 5 1/2 in; tongue, 2 measured together, 11/16 in."
                 + " What is the end length?");
     assertThat(WORDS.plain(TWO_TONGUES.answer())).isEqualTo("4 13/16 in");
     assertThat(working(TWO_TONGUES))
