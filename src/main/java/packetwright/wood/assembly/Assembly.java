@@ -73,21 +73,18 @@ public record Assembly(List<Placed> pieces) {
   private static Checked<Placed> placed(Place place, Sizes sizes, List<Part> parts) {
     String name = place.piece().value();
     Part part =
-        parts.stream().filter(p -> p.name().equals(Part.nameOf(name))).findFirst().orElse(null);
-    if (part == null || !isPiece(part, name)) {
-      return Checked.failed(
-          Finding.error(
-              "unknown-piece-placed",
-              place.piece().at(),
-              "no part has a piece called `" + name + "`",
-              "write a part's name, with a number where its count is more than 1"));
-    }
+        parts.stream()
+            .filter(p -> p.name().equals(Part.nameOf(name)))
+            .findFirst()
+            .orElseThrow(() -> new IllegalStateException("no part for piece " + name));
     Findings findings = new Findings();
     List<Length> corner = new ArrayList<>();
     for (Located<String> formula : place.corner()) {
       Evaluated evaluated = findings.take(sizes.evaluate(formula));
       if (evaluated != null && evaluated.value().dimension() == Dimension.LENGTH) {
         corner.add(evaluated.value().asLength());
+      } else if (evaluated != null) {
+        findings.add(notALength(formula, evaluated));
       }
     }
     Direction inside = Direction.of(place.inside().value());
@@ -108,25 +105,22 @@ public record Assembly(List<Placed> pieces) {
       return findings.checked(null);
     }
     if (corner.size() != 3) {
-      findings.add(
-          Finding.error(
-              "wrong-corner",
-              place.piece().at(),
-              "the corner of `" + name + "` is not three lengths",
-              "write `corner: [x, y, z]` with three lengths"));
       return findings.checked(null);
     }
     Point at = new Point(corner.get(0), corner.get(1), corner.get(2));
     return findings.checked(new Placed(name, part, at, top.cross(inside), top, inside));
   }
 
-  private static boolean isPiece(Part part, String name) {
-    for (int number = 1; number <= part.count(); number++) {
-      if (part.pieceName(number).equals(name)) {
-        return true;
-      }
-    }
-    return false;
+  private static Finding notALength(Located<String> formula, Evaluated evaluated) {
+    return Finding.error(
+        "not-a-length",
+        formula.at(),
+        "`"
+            + formula.value()
+            + "` is "
+            + evaluated.value().dimension().phrase()
+            + ", and a length is wanted",
+        "write a formula that gives a length");
   }
 
   private static List<Finding> overlaps(Project project, List<Placed> pieces) {

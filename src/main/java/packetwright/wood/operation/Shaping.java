@@ -22,6 +22,8 @@ import packetwright.wood.part.Removal;
  * Cuts that take wood out of a piece without parting it: rabbets, grooves, dadoes, notches, holes.
  */
 final class Shaping {
+  private static final List<String> RABBETED_EDGES = List.of(Side.TOP.word(), Side.BOTTOM.word());
+
   private Shaping() {}
 
   static @Nullable Outcome cut(Situation s) {
@@ -40,7 +42,7 @@ final class Shaping {
       return Handcut.notch(s, aim, pieces);
     }
     boolean isAtEnds =
-        aim.feature().kind() == FeatureKind.RABBET && aim.feature().where().contains("end");
+        aim.feature().kind() == FeatureKind.RABBET && !RABBETED_EDGES.contains(aim.feature().where());
     return isAtEnds ? endRabbets(s, aims, pieces) : band(s, aims, pieces);
   }
 
@@ -139,7 +141,7 @@ final class Shaping {
   }
 
   private static Side edgeOf(Part.Feature rabbet) {
-    return rabbet.where().startsWith("top") ? Side.TOP : Side.BOTTOM;
+    return rabbet.where().equals(Side.TOP.word()) ? Side.TOP : Side.BOTTOM;
   }
 
   /** From the side at the fence to the near side of the feature, in the piece as it is now. */
@@ -286,8 +288,8 @@ final class Shaping {
     Aim aim = aims.get(0);
     List<Side> ends =
         switch (aim.feature().where()) {
-          case "left end" -> List.of(Side.LEFT);
-          case "right end" -> List.of(Side.RIGHT);
+          case "left" -> List.of(Side.LEFT);
+          case "right" -> List.of(Side.RIGHT);
           default -> List.of(Side.LEFT, Side.RIGHT);
         };
     for (Workpiece piece : pieces) {
