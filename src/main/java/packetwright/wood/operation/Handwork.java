@@ -3,6 +3,7 @@ package packetwright.wood.operation;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import packetwright.definition.procedure.Verb;
 import packetwright.definition.project.PartDefinition.FeatureKind;
 import packetwright.definition.project.Side;
 import packetwright.definition.shop.MachineKind;
@@ -66,7 +67,9 @@ final class Handwork {
     }
     for (Part.Feature feature : part.features()) {
       boolean mayWait = feature.kind() == FeatureKind.NOTCH || feature.kind() == FeatureKind.HOLE;
-      if (!mayWait && !piece.history().aims().contains(part.name() + "." + feature.name())) {
+      String target = part.name() + "." + feature.name();
+      boolean isCut = mayWait || piece.history().aims().contains(target);
+      if (!isCut && s.told().isNew("piece-unfinished", target)) {
         s.error(
             "piece-unfinished",
             "`"
@@ -75,9 +78,17 @@ final class Handwork {
                 + feature.name()
                 + "` yet at this step, so "
                 + consequence,
-            "move this operation after the one that cuts it");
+            s.comesLater(Verb.CUT, target)
+                ? "move this operation after the one that cuts it"
+                : "add `- cut: " + target + "` to an earlier step");
       }
     }
+  }
+
+  /** The verb that makes a feature. */
+  static String maker(Part.@Nullable Feature feature) {
+    boolean isHole = feature != null && feature.kind() == FeatureKind.HOLE;
+    return (isHole ? Verb.DRILL : Verb.CUT).word();
   }
 
   static @Nullable Outcome sand(Situation s) {
@@ -89,12 +100,9 @@ final class Handwork {
   }
 
   static @Nullable Outcome finish(Situation s) {
-    for (Workpiece piece : s.targets()) {
-      for (Side side : sides(s)) {
-        s.require("not-eased", piece, side, State.EASED, "add `- ease:` before the finish");
-        s.require("not-sanded", piece, side, State.SANDED, "add `- sand:` before the finish");
-      }
-    }
+    List<Workpiece> pieces = s.targets();
+    s.requireAll("not-eased", pieces, sides(s), State.EASED, "add `- ease:` before the finish");
+    s.requireAll("not-sanded", pieces, sides(s), State.SANDED, "add `- sand:` before the finish");
     return treated(s, s.tool(MachineKind.BRUSH), State.FINISHED);
   }
 

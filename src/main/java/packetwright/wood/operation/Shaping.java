@@ -115,6 +115,7 @@ final class Shaping {
             plan.stack());
     List<Length> fences = fences(s, plan, reckoned);
     Length height = height(s, tool, aim);
+    Length deepest = deepestPass(s, tool, height);
     List<Workpiece> after = new ArrayList<>();
     for (Workpiece piece : pieces) {
       Workpiece cut = piece;
@@ -132,7 +133,7 @@ final class Shaping {
         new Work(
             isAlong ? Feed.ALONG : Feed.ACROSS,
             isAlong ? fences.get(0) : Length.ZERO,
-            height,
+            deepest,
             shortest(pieces),
             Length.ZERO,
             false,
@@ -252,11 +253,17 @@ final class Shaping {
   private static Length height(Situation s, MachineKind tool, Aim aim) {
     Length height =
         s.set("height", aim.length("depth"), "", Kind.BOUND, s.tolerance(aim.size("depth")));
-    Length most = s.machineValue(tool, "depth_per_pass");
-    if (most.signum() > 0 && height.isMore(most)) {
-      s.set("first_height", most, "", Kind.FREE, null);
-    }
     return height;
+  }
+
+  /** The deepest cut of one pass: a cut that is too deep for one is made in two. */
+  private static Length deepestPass(Situation s, MachineKind tool, Length height) {
+    Length most = s.machineValue(tool, "depth_per_pass");
+    if (most.signum() <= 0 || !height.isMore(most)) {
+      return height;
+    }
+    Length first = s.set("first_height", most, "", Kind.FREE, null);
+    return first.max(height.minus(first));
   }
 
   /** How the piece is turned after the operation before, where that was the same set-up. */
@@ -307,6 +314,7 @@ final class Shaping {
     Length cutter = CutterPlan.total(stack);
     s.set("cutter", cutter, "", Kind.FREE, null, false, stack);
     Length height = height(s, tool, aim);
+    Length deepest = deepestPass(s, tool, height);
     int passes = stop.dividedBy(cutter).ceiling().intValueExact();
     if (passes > 1) {
       s.passes(passes);
@@ -323,7 +331,7 @@ final class Shaping {
     }
     Set<Turn> turns = ends.size() > 1 ? Set.of(Turn.ROTATE_END_FOR_END) : Set.of();
     Work work =
-        new Work(Feed.ACROSS, Length.ZERO, height, shortest(pieces), Length.ZERO, false, turns);
+        new Work(Feed.ACROSS, Length.ZERO, deepest, shortest(pieces), Length.ZERO, false, turns);
     return s.done(s.bench().withAll(after), tool, pieces, after, work);
   }
 

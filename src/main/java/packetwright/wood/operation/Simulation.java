@@ -71,10 +71,11 @@ public final class Simulation {
   public static Checked<Run> run(Inputs inputs) {
     Findings findings = new Findings();
     List<OperationRun> done = new ArrayList<>();
+    Told told = new Told();
     Bench bench = Bench.empty();
     for (Step step : inputs.procedure().steps()) {
       for (Operation operation : step.operations()) {
-        Situation situation = new Situation(inputs, step, operation, done.size(), bench, done);
+        Situation situation = new Situation(inputs, step, operation, bench, done, told);
         Outcome outcome = verb(situation);
         situation.refuseUnknownSettings();
         findings.addAll(situation.findings());
@@ -86,7 +87,7 @@ public final class Simulation {
       }
     }
     Run run = new Run(LayoutLines.drawn(done, inputs), made(inputs, bench));
-    findings.addAll(Proof.check(inputs, run));
+    findings.addAll(Proof.check(inputs, run, told));
     return findings.checked(run);
   }
 
