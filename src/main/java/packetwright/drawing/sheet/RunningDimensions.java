@@ -34,11 +34,17 @@ final class RunningDimensions {
   }
 
   private void place(Entry entry) {
-    int row = 0;
-    while (!isFree(new Placed(entry, row))) {
-      row++;
+    Entry turned = new Entry(entry.x, !entry.isRight, entry.text);
+    for (Entry one : List.of(entry, turned)) {
+      for (int row = 0; row <= placed.size(); row++) {
+        if (isFree(new Placed(one, row))) {
+          placed.add(new Placed(one, row));
+          return;
+        }
+      }
     }
-    placed.add(new Placed(entry, row));
+    // Lines this close cross a number whichever way it is put; it stays readable in a row below.
+    placed.add(new Placed(entry, placed.size()));
   }
 
   private boolean isFree(Placed one) {

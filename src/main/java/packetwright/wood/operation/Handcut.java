@@ -107,7 +107,7 @@ final class Handcut {
                 + " `"
                 + piece.name()
                 + "`",
-            "move this operation after the crosscut that makes the part");
+            "move this operation after the one that brings the part to its length");
         return true;
       }
     }

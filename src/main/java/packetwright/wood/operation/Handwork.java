@@ -9,7 +9,6 @@ import packetwright.definition.project.Side;
 import packetwright.definition.shop.MachineKind;
 import packetwright.definition.size.Size;
 import packetwright.text.source.Located;
-import packetwright.text.source.NearMiss;
 import packetwright.wood.operation.Simulation.Outcome;
 import packetwright.wood.operation.Workpiece.State;
 import packetwright.wood.part.Part;
@@ -38,14 +37,7 @@ final class Handwork {
     Located<String> target = s.target();
     Size size = s.inputs().sizes().find(target.value());
     if (size == null) {
-      List<String> measured =
-          s.inputs().sizes().all().stream().filter(Size::isMeasured).map(Size::name).toList();
-      s.error(
-          "unknown-name",
-          target.at(),
-          "no size is called `" + target.value() + "`",
-          NearMiss.hint(target.value(), measured));
-      return null;
+      throw new IllegalStateException("no size " + target.value());
     }
     Located<String> named = s.operation().piece();
     List<Workpiece> pieces = named == null ? List.of() : s.pieces(named);

@@ -100,7 +100,7 @@ final class Joining {
     return at == null ? null : s.tool(at.value());
   }
 
-  private static List<Joint> joints(Situation s) {
+  static List<Joint> joints(Situation s) {
     List<Joint> all = s.inputs().project().assembly().joints();
     List<Joint> joints = new ArrayList<>();
     for (Located<String> target : s.operation().targets()) {

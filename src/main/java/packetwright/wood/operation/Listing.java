@@ -1,6 +1,7 @@
 package packetwright.wood.operation;
 
 import java.util.List;
+import packetwright.definition.project.Side;
 
 /** Names of pieces in a sentence. */
 final class Listing {
@@ -13,6 +14,15 @@ final class Listing {
     return last < 1
         ? String.join("", quoted)
         : String.join(", ", quoted.subList(0, last)) + " and " + quoted.get(last);
+  }
+
+  /** {@code left end}, {@code bottom edge}, {@code inside}. */
+  static String side(Side side) {
+    return switch (side) {
+      case LEFT, RIGHT -> side.word() + " end";
+      case TOP, BOTTOM -> side.word() + " edge";
+      case INSIDE, OUTSIDE -> side.word();
+    };
   }
 
   /** {@code `lid` is} or {@code `side 1` and `lid` are}. */

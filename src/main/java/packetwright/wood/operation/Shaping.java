@@ -78,7 +78,7 @@ final class Shaping {
               + aim.feature().where()
               + " is not located from the "
               + fenceSide.word(),
-          "put the " + edge.word() + " against the fence");
+          "write `" + edge.word() + "` as the first word of `from`");
       return null;
     }
     Length reckoned = near(aim, pieces.get(0), fenceSide);
@@ -177,7 +177,7 @@ final class Shaping {
               + "` has its place along the part, and the part is still in `"
               + piece.name()
               + "`",
-          "move this operation after the crosscut that makes the part");
+          "move this operation after the one that brings the part to its length");
     }
   }
 
@@ -194,7 +194,7 @@ final class Shaping {
               + ", and the "
               + down.word()
               + " lies on the table here",
-          "write the " + feature.face().word() + " as the second word of `from`");
+          "write `" + feature.face().word() + "` as the second word of `from`");
     }
     s.require("no-flat-face", piece, down, State.FLAT, "joint or plane that face before");
   }
@@ -225,8 +225,8 @@ final class Shaping {
     if (plan == null) {
       s.error(
           "no-cutter",
-          "the " + tool.word() + " of this shop has no cutter for a width of " + s.print(width),
-          "widen the feature, or use another tool");
+          "the `" + tool.word() + "` of this shop has no cutter so narrow as " + s.print(width),
+          "widen the feature, or name another tool with `at:`");
     }
     return plan;
   }

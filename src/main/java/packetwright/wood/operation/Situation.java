@@ -108,7 +108,7 @@ final class Situation {
     if (!piece.is(side, state) && told.isNew(code, piece.blank(), side.word())) {
       error(
           code,
-          "the " + side.word() + " of `" + piece.name() + "` is not " + word(state) + " yet",
+          "the " + Listing.side(side) + " of `" + piece.name() + "` is not " + word(state) + " yet",
           hint);
     }
   }
@@ -123,6 +123,7 @@ final class Situation {
             .toList();
     if (!names.isEmpty()) {
       String where = sides.size() == 1 ? " on the " + sides.get(0).word() : "";
+      told.isNew(code);
       error(code, Listing.are(names) + " not " + word(state) + where + " yet", hint);
     }
   }
@@ -146,11 +147,11 @@ final class Situation {
   MachineKind tool(MachineKind otherwise) {
     Located<MachineKind> at = operation.at();
     MachineKind kind = at == null ? otherwise : at.value();
-    if (!inputs.shop().has(kind)) {
+    if (!inputs.shop().has(kind) && told.isNew("tool-missing", kind.word())) {
       error(
           "tool-missing",
           at == null ? operation.place() : at.at(),
-          "the shop has no " + kind.word(),
+          "the shop has no `" + kind.word() + "`",
           "name another tool with `at:`, or write a variant of the step for this shop");
     }
     return kind;
@@ -218,11 +219,11 @@ final class Situation {
           "piece-too-wide",
           "the piece is "
               + print(width)
-              + " wide here, and this shop's "
+              + " wide here, and this shop's `"
               + kind.word()
-              + " takes "
+              + "` takes at most "
               + print(machine.value("widest", Length.ZERO)),
-          "use another tool, or glue the part up from narrower boards");
+          "name another tool with `at:`");
     }
   }
 
@@ -245,29 +246,20 @@ final class Situation {
           "move this operation before that step");
       return;
     }
-    Set<String> known = new TreeSet<>(bench.groups().keySet());
-    bench.pieces().keySet().forEach(piece -> known.add(Part.nameOf(piece)));
-    boolean isDefined =
-        inputs.part(Part.nameOf(name.value())) != null || inputs.blank(name.value()) != null;
-    if (isDefined) {
+    if (told.isNew("piece-not-made", Part.nameOf(name.value()))) {
       error(
           "piece-not-made",
           name.at(),
           "there is no `" + name.value() + "` yet at this step",
           makingHint(name.value()));
-    } else {
-      error(
-          "unknown-piece",
-          name.at(),
-          "nothing is called `" + name.value() + "` here",
-          NearMiss.hint(name.value(), known));
     }
   }
 
   private String makingHint(String name) {
     Verb verb = inputs.blank(name) != null ? Verb.ROUGH_CUT : Verb.CROSSCUT;
     String target = inputs.blank(name) != null ? name : Part.nameOf(name);
-    return comesLater(verb, target)
+    boolean isPart = inputs.part(target) != null || inputs.blank(target) != null;
+    return !isPart || comesLater(verb, target)
         ? "move this operation after the one that makes it"
         : "add `- " + verb.word() + ": " + target + "` to an earlier step";
   }
