@@ -3,12 +3,11 @@ package packetwright.golden;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import packetwright.definition.project.ProjectFolder;
+import packetwright.plan.lesson.Lessons.Request;
 import packetwright.text.source.Finding;
 import packetwright.text.source.FindingText;
 
@@ -32,7 +31,7 @@ class DamagedProjectTest {
     int to = Math.min(text.length(), from + missing);
     String damaged = text.substring(0, from) + PIECES.get(piece) + text.substring(to);
     ProjectFolder folder = BOX.with(name, damaged);
-    for (Finding finding : ProjectCheck.findings(folder, Set.of(), Map.of())) {
+    for (Finding finding : ProjectCheck.findings(folder, Request.plain())) {
       assertThat(FindingText.render(finding, folder.line(finding.at())))
           .contains(finding.code(), finding.at().file());
     }

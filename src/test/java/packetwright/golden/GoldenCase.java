@@ -5,31 +5,29 @@ import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import packetwright.definition.project.ProjectFolder;
+import packetwright.plan.lesson.Lessons.Request;
 import packetwright.text.document.Node;
 import packetwright.text.document.Yaml;
-import packetwright.text.measure.Quantity;
-import packetwright.text.measure.QuantityReader;
-import packetwright.text.measure.Unit;
 import packetwright.text.source.Checked;
 import packetwright.text.source.Located;
-import packetwright.text.source.Span;
 
 /**
- * One folder of golden cases: edits of a sample, and the findings that they must give.
+ * One folder of golden cases: edits of a sample, and the findings that they must give. The folder
+ * bears the code that it is about, with a dot and a word where a code has several cases.
  *
  * <p>{@code case.yaml} has a list {@code edit}; each entry names a {@code file} and one of {@code
  * replace} with {@code with}; {@code write}, with {@code times}, {@code charset} and {@code files},
  * the number of such files, whose name then holds a format; {@code delete}; {@code link}. {@code
- * sample} names the sample, {@code options} those that are on, {@code set} what is substituted.
+ * sample} names the sample, {@code options} those that are on, {@code set} what is substituted,
+ * {@code shop} the shop profile. {@code mended} lists more edits, after which nothing is found.
  */
 record GoldenCase(Path folder, Node.Mapping description) {
   private static final String SAMPLE = "sliding-lid-box";
@@ -58,25 +56,31 @@ record GoldenCase(Path folder, Node.Mapping description) {
     }
   }
 
-  List<String> options() {
-    return description.texts("options").stream().map(t -> t.value()).toList();
+  /** The code that it is about: its name, up to a dot. */
+  String code() {
+    return name().split("\\.", 2)[0];
   }
 
-  /** Values for givens, each written {@code name=value}. */
-  Map<String, Located<Quantity>> substitution() {
-    Map<String, Located<Quantity>> values = new LinkedHashMap<>();
-    for (Located<String> set : description.texts("set")) {
-      String[] parts = set.value().split("=", 2);
-      Located<String> value = new Located<>(parts[1], new Span("--set", 1, 1, parts[1].length()));
-      values.put(
-          parts[0],
-          QuantityReader.read(value, Unit.INCH).map(q -> new Located<>(q, value.at())).value());
-    }
-    return values;
+  /** Whether it says how the mistake is mended. */
+  boolean isMended() {
+    return !description.items("mended").isEmpty();
   }
 
-  /** The edited sample, as a folder on disk is read. */
-  Checked<ProjectFolder> project(Path work) throws IOException {
+  /** What is asked for beside the project. */
+  Request request() {
+    return new Request(
+        description.text("shop", ""),
+        texts("set"),
+        Set.copyOf(texts("options")),
+        description.text("term", ""));
+  }
+
+  private List<String> texts(String key) {
+    return description.texts(key).stream().map(Located::value).toList();
+  }
+
+  /** The edited sample, as a folder on disk is read, and mended if so wished. */
+  Checked<ProjectFolder> project(Path work, boolean mended) throws IOException {
     ProjectFolder sample = ProjectFolder.sample(description.text("sample", SAMPLE));
     SortedMap<String, byte[]> files = new TreeMap<>();
     for (String file : sample.files()) {
@@ -84,6 +88,9 @@ record GoldenCase(Path folder, Node.Mapping description) {
     }
     Path root = Files.createDirectories(work.resolve(sample.name()));
     for (Node edit : description.items("edit")) {
+      edit((Node.Mapping) edit, files, root);
+    }
+    for (Node edit : mended ? description.items("mended") : List.<Node>of()) {
       edit((Node.Mapping) edit, files, root);
     }
     for (var file : files.entrySet()) {

@@ -99,12 +99,7 @@ final class PlaceText {
           return List.of(new Phrase.Text(Integer.toString(other.number())));
         }
       }
-      unknown(
-          "there is no step `" + place.id() + "`",
-          NearMiss.hint(place.id(), lesson.procedure().steps().stream().map(Step::id).toList()),
-          place.at(),
-          step);
-      return List.of();
+      throw new IllegalStateException("no step " + place.id());
     }
 
     @Override

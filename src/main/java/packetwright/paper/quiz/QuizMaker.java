@@ -4,15 +4,10 @@ import java.util.Map;
 import java.util.TreeMap;
 import packetwright.definition.project.QuizDefinition.QuestionDefinition;
 import packetwright.text.source.Checked;
-import packetwright.text.source.Finding;
 import packetwright.text.source.Findings;
-import packetwright.text.source.NearMiss;
 
 /** Makes one form of a quiz: the same input gives the same form on every machine. */
 public final class QuizMaker {
-  /** Most questions of one definition. */
-  private static final int MOST = 50;
-
   private static final Map<String, Kind> KINDS =
       new TreeMap<>(
           Map.of(
@@ -35,22 +30,9 @@ public final class QuizMaker {
       String name = definition.kind().value();
       Kind kind = KINDS.get(name);
       if (kind == null) {
-        findings.add(
-            Finding.error(
-                "unknown-question-kind",
-                definition.kind().at(),
-                "no kind of question is called `" + name + "`",
-                NearMiss.hint(name, KINDS.keySet())));
-      } else if (definition.count() < 1 || definition.count() > MOST) {
-        findings.add(
-            Finding.error(
-                "question-count",
-                definition.kind().at(),
-                "`count` is " + definition.count() + "; it is from 1 to " + MOST,
-                "write a count from 1 to " + MOST));
-      } else {
-        kind.ask(definition, desk);
+        throw new IllegalStateException("no kind of question " + name);
       }
+      kind.ask(definition, desk);
     }
     return findings.checked(new Quiz(input.form(), desk.questions()));
   }

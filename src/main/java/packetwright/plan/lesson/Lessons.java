@@ -87,11 +87,11 @@ public final class Lessons {
       ProjectFolder folder, Request request, Findings findings) {
     Project project = findings.take(ProjectReader.read(folder));
     Shop shop = findings.take(shop(folder, request));
-    Set<String> known = project == null ? request.options() : project.options().keySet();
+    // What is wrong in the procedure is said even where the project or the shop cannot be read.
+    Set<String> known = project == null ? null : project.options().keySet();
+    Shop readable = shop == null ? ShopReader.builtIn() : shop;
     Procedure procedure =
-        shop == null
-            ? null
-            : findings.take(procedure(folder, new Variant(shop, known, request.options())));
+        findings.take(procedure(folder, new Variant(readable, known, request.options())));
     if (project == null || shop == null) {
       return null;
     }

@@ -2,6 +2,7 @@ package packetwright.wood.assembly;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import packetwright.definition.project.AssemblyDefinition.Joint;
 import packetwright.definition.project.AssemblyDefinition.Place;
@@ -63,6 +64,9 @@ public record Assembly(List<Placed> pieces) {
     }
     if (!findings.hasErrors()) {
       findings.addAll(overlaps(project, pieces));
+    }
+    // What stands where another piece does is in its way too, and has been said.
+    if (!findings.hasErrors()) {
       for (Joint joint : project.assembly().joints()) {
         findings.addAll(slides(joint, pieces));
       }
@@ -73,21 +77,18 @@ public record Assembly(List<Placed> pieces) {
   private static Checked<Placed> placed(Place place, Sizes sizes, List<Part> parts) {
     String name = place.piece().value();
     Part part =
-        parts.stream().filter(p -> p.name().equals(Part.nameOf(name))).findFirst().orElse(null);
-    if (part == null || !isPiece(part, name)) {
-      return Checked.failed(
-          Finding.error(
-              "unknown-piece-placed",
-              place.piece().at(),
-              "no part has a piece called `" + name + "`",
-              "write a part's name, with a number where its count is more than 1"));
-    }
+        parts.stream()
+            .filter(p -> p.name().equals(Part.nameOf(name)))
+            .findFirst()
+            .orElseThrow(() -> new IllegalStateException("no part for piece " + name));
     Findings findings = new Findings();
     List<Length> corner = new ArrayList<>();
     for (Located<String> formula : place.corner()) {
       Evaluated evaluated = findings.take(sizes.evaluate(formula));
       if (evaluated != null && evaluated.value().dimension() == Dimension.LENGTH) {
         corner.add(evaluated.value().asLength());
+      } else if (evaluated != null) {
+        findings.add(notALength(formula, evaluated));
       }
     }
     Direction inside = Direction.of(place.inside().value());
@@ -108,63 +109,91 @@ public record Assembly(List<Placed> pieces) {
       return findings.checked(null);
     }
     if (corner.size() != 3) {
-      findings.add(
-          Finding.error(
-              "wrong-corner",
-              place.piece().at(),
-              "the corner of `" + name + "` is not three lengths",
-              "write `corner: [x, y, z]` with three lengths"));
       return findings.checked(null);
     }
     Point at = new Point(corner.get(0), corner.get(1), corner.get(2));
     return findings.checked(new Placed(name, part, at, top.cross(inside), top, inside));
   }
 
-  private static boolean isPiece(Part part, String name) {
-    for (int number = 1; number <= part.count(); number++) {
-      if (part.pieceName(number).equals(name)) {
-        return true;
-      }
-    }
-    return false;
+  private static Finding notALength(Located<String> formula, Evaluated evaluated) {
+    return Finding.error(
+        "not-a-length",
+        formula.at(),
+        "`"
+            + formula.value()
+            + "` is "
+            + evaluated.value().dimension().phrase()
+            + ", and a length is wanted",
+        "write a formula that gives a length");
   }
 
+  /** One finding for each piece that is in the way, those in the way of most others first. */
   private static List<Finding> overlaps(Project project, List<Placed> pieces) {
     List<Finding> findings = new ArrayList<>();
-    for (int i = 0; i < pieces.size(); i++) {
-      for (int j = i + 1; j < pieces.size(); j++) {
-        Box shared = shared(pieces.get(i).wood(), pieces.get(j).wood());
-        if (shared != null) {
-          findings.add(
-              Finding.error(
-                  "parts-overlap",
-                  placeOf(project, pieces.get(j)).piece().at(),
-                  "`"
-                      + pieces.get(i).piece()
-                      + "` and `"
-                      + pieces.get(j).piece()
-                      + "` need the same space, near x "
-                      + print(project, shared.low().x())
-                      + ", y "
-                      + print(project, shared.low().y())
-                      + ", z "
-                      + print(project, shared.low().z()),
-                  "move one of them, or deepen the joint between them"));
+    List<Placed> left = new ArrayList<>(pieces);
+    while (true) {
+      Placed worst = null;
+      List<Placed> most = List.of();
+      for (Placed piece : left) {
+        List<Placed> others = inTheWayOf(piece, left);
+        if (others.size() >= Math.max(1, most.size())) {
+          worst = piece;
+          most = others;
         }
       }
+      if (worst == null) {
+        return findings;
+      }
+      findings.add(overlap(project, worst, most));
+      left.remove(worst);
     }
-    return findings;
+  }
+
+  private static List<Placed> inTheWayOf(Placed piece, List<Placed> all) {
+    return all.stream().filter(p -> p != piece && shared(piece.wood(), p.wood()) != null).toList();
+  }
+
+  private static Finding overlap(Project project, Placed piece, List<Placed> others) {
+    Box shared = shared(piece.wood(), others.get(0).wood());
+    if (shared == null) {
+      throw new IllegalStateException(piece.piece() + " overlaps nothing");
+    }
+    String names = others.stream().map(p -> "`" + p.piece() + "`").collect(Collectors.joining(", "));
+    return Finding.error(
+        "parts-overlap",
+        placeOf(project, piece).piece().at(),
+        "`"
+            + piece.piece()
+            + "` needs the same space as "
+            + names
+            + ", from x "
+            + print(project, shared.low().x())
+            + ", y "
+            + print(project, shared.low().y())
+            + ", z "
+            + print(project, shared.low().z()),
+        "change its corner, or the joint where they meet");
   }
 
   private static @Nullable Box shared(List<Box> one, List<Box> other) {
     for (Box a : one) {
       for (Box b : other) {
         if (a.overlaps(b)) {
-          return a;
+          return common(a, b);
         }
       }
     }
     return null;
+  }
+
+  private static Box common(Box a, Box b) {
+    Point low = a.low();
+    Point high = a.high();
+    for (int axis = 0; axis < 3; axis++) {
+      low = low.with(axis, low.on(axis).max(b.low().on(axis)));
+      high = high.with(axis, high.on(axis).min(b.high().on(axis)));
+    }
+    return new Box(low, high);
   }
 
   private static Place placeOf(Project project, Placed piece) {

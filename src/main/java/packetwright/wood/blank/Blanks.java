@@ -1,7 +1,6 @@
 package packetwright.wood.blank;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -53,10 +52,7 @@ public final class Blanks {
     Blanks blanks = new Blanks(project, procedure, shop, sizes, parts);
     List<Blank> made = new ArrayList<>();
     for (BlankDefinition definition : project.blanks()) {
-      Blank blank = blanks.blank(definition);
-      if (blank != null) {
-        made.add(blank);
-      }
+      made.add(blanks.blank(definition));
     }
     return blanks.findings.checked(made);
   }
@@ -88,13 +84,10 @@ public final class Blanks {
         java.util.Set.of());
   }
 
-  private @Nullable Blank blank(BlankDefinition definition) {
+  private Blank blank(BlankDefinition definition) {
     String name = definition.name().value();
     List<String> pieces = pieces(definition);
     Length thickness = thickness(definition, pieces);
-    if (thickness == null || pieces.isEmpty()) {
-      return null;
-    }
     return new Blank(
         name,
         definition.material().value(),
@@ -113,26 +106,12 @@ public final class Blanks {
     for (Located<String> entry : definition.cut()) {
       Part part = parts.get(entry.value());
       if (part == null) {
-        continue; // the project stage has named it already
+        throw new IllegalStateException("no part " + entry.value());
       }
       int number = seen.merge(part.name(), 1, Integer::sum);
       pieces.add(part.pieceName(number));
     }
-    for (Part part : parts.values().stream().sorted(Comparator.comparing(Part::name)).toList()) {
-      int count = seen.getOrDefault(part.name(), 0);
-      if (count > 0 && count != part.count()) {
-        findings.add(wrongCount(definition, part, count));
-      }
-    }
     return pieces;
-  }
-
-  private static Finding wrongCount(BlankDefinition definition, Part part, int count) {
-    String message =
-        "blank `%s` is cut into %d of `%s`, but the part's count is %d"
-            .formatted(definition.name().value(), count, part.name(), part.count());
-    String hint = "list `%s` %d times under `cut`".formatted(part.name(), part.count());
-    return Finding.error("wrong-part-count", definition.name().at(), message, hint);
   }
 
   private Part partOf(String piece) {
@@ -143,7 +122,7 @@ public final class Blanks {
     return part;
   }
 
-  private @Nullable Length thickness(BlankDefinition definition, List<String> pieces) {
+  private Length thickness(BlankDefinition definition, List<String> pieces) {
     Length thickest =
         pieces.stream().map(p -> partOf(p).solid().thickness()).reduce(Length.ZERO, Length::max);
     if (definition.bought() == Bought.SHEET) {
@@ -153,26 +132,20 @@ public final class Blanks {
         project.materials().stream()
             .filter(m -> m.name().value().equals(definition.material().value()))
             .findFirst()
-            .orElse(null);
-    if (material == null) {
-      findings.add(
-          Finding.error(
-              "unknown-material",
-              definition.material().at(),
-              "no material is called `" + definition.material().value() + "`",
-              "add it under `materials`"));
-      return null;
-    }
+            .orElseThrow();
     Length thickness = material.thickness().value().asLength();
     if (thickness.isLess(thickest)) {
       findings.add(
           Finding.error(
               "part-thicker-than-blank",
               definition.name().at(),
-              "the parts of blank `"
+              "`"
                   + definition.name().value()
-                  + "` are thicker than its material",
-              "choose a thicker material, or a smaller thickness"));
+                  + "` is "
+                  + project.rule().printExactly(thickness)
+                  + " thick as bought, and its parts are "
+                  + project.rule().printExactly(thickest),
+              "choose a thicker material, or make the parts thinner"));
     }
     return thickness;
   }

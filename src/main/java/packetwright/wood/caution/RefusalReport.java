@@ -3,6 +3,7 @@ package packetwright.wood.caution;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import packetwright.definition.procedure.Verb;
 import packetwright.definition.shop.MachineKind;
 import packetwright.text.measure.Length;
 import packetwright.text.measure.Rule;
@@ -53,10 +54,13 @@ record RefusalReport(Run run, Rule rule) {
   }
 
   private String hint(Hazard.Refusal refusal, RunValues values) {
-    if (refusal.longer().isEmpty()) {
+    Workpiece piece = values.piece();
+    boolean isRipOfBlank =
+        values.run().operation().verb().value() == Verb.RIP && piece.name().equals(piece.blank());
+    // Ripped earlier, a blank would be too narrow for the parts that are cut from it in between.
+    if (refusal.longer().isEmpty() || isRipOfBlank) {
       return refusal.hint();
     }
-    Workpiece piece = values.piece();
     Length least = values.amount(refusal.longer()).asLength();
     int step = values.run().step().number();
     OperationRun earlier = null;

@@ -62,11 +62,11 @@ final class Handcut {
     int across = 1 - from.axis();
     Solid first = pieces.get(0).solid();
     boolean isThrough = aim.feature().where().equals("through");
-    Length drawnCentre = aim.feature().sizes().get("centre");
+    Length drawnCentre = aim.feature().sizes().get("across");
     Length at = s.set("inset", aim.length("at"), from.word(), Kind.BOUND, null);
     Length centre =
         s.set(
-            "centre",
+            "across",
             drawnCentre == null ? first.extent(across).dividedBy(2) : drawnCentre,
             across == 0 ? Side.LEFT.word() : Side.BOTTOM.word(),
             Kind.BOUND,
@@ -107,7 +107,7 @@ final class Handcut {
                 + " `"
                 + piece.name()
                 + "`",
-            "move this operation after the crosscut that makes the part");
+            "move this operation after the one that brings the part to its length");
         return true;
       }
     }

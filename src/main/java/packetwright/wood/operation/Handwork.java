@@ -3,12 +3,12 @@ package packetwright.wood.operation;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import packetwright.definition.procedure.Verb;
 import packetwright.definition.project.PartDefinition.FeatureKind;
 import packetwright.definition.project.Side;
 import packetwright.definition.shop.MachineKind;
 import packetwright.definition.size.Size;
 import packetwright.text.source.Located;
-import packetwright.text.source.NearMiss;
 import packetwright.wood.operation.Simulation.Outcome;
 import packetwright.wood.operation.Workpiece.State;
 import packetwright.wood.part.Part;
@@ -37,14 +37,7 @@ final class Handwork {
     Located<String> target = s.target();
     Size size = s.inputs().sizes().find(target.value());
     if (size == null) {
-      List<String> measured =
-          s.inputs().sizes().all().stream().filter(Size::isMeasured).map(Size::name).toList();
-      s.error(
-          "unknown-name",
-          target.at(),
-          "no size is called `" + target.value() + "`",
-          NearMiss.hint(target.value(), measured));
-      return null;
+      throw new IllegalStateException("no size " + target.value());
     }
     Located<String> named = s.operation().piece();
     List<Workpiece> pieces = named == null ? List.of() : s.pieces(named);
@@ -66,7 +59,9 @@ final class Handwork {
     }
     for (Part.Feature feature : part.features()) {
       boolean mayWait = feature.kind() == FeatureKind.NOTCH || feature.kind() == FeatureKind.HOLE;
-      if (!mayWait && !piece.history().aims().contains(part.name() + "." + feature.name())) {
+      String target = part.name() + "." + feature.name();
+      boolean isCut = mayWait || piece.history().aims().contains(target);
+      if (!isCut && s.told().isNew("piece-unfinished", target)) {
         s.error(
             "piece-unfinished",
             "`"
@@ -75,9 +70,17 @@ final class Handwork {
                 + feature.name()
                 + "` yet at this step, so "
                 + consequence,
-            "move this operation after the one that cuts it");
+            s.comesLater(Verb.CUT, target)
+                ? "move this operation after the one that cuts it"
+                : "add `- cut: " + target + "` to an earlier step");
       }
     }
+  }
+
+  /** The verb that makes a feature. */
+  static String maker(Part.@Nullable Feature feature) {
+    boolean isHole = feature != null && feature.kind() == FeatureKind.HOLE;
+    return (isHole ? Verb.DRILL : Verb.CUT).word();
   }
 
   static @Nullable Outcome sand(Situation s) {
@@ -89,12 +92,9 @@ final class Handwork {
   }
 
   static @Nullable Outcome finish(Situation s) {
-    for (Workpiece piece : s.targets()) {
-      for (Side side : sides(s)) {
-        s.require("not-eased", piece, side, State.EASED, "add `- ease:` before the finish");
-        s.require("not-sanded", piece, side, State.SANDED, "add `- sand:` before the finish");
-      }
-    }
+    List<Workpiece> pieces = s.targets();
+    s.requireAll("not-eased", pieces, sides(s), State.EASED, "add `- ease:` before the finish");
+    s.requireAll("not-sanded", pieces, sides(s), State.SANDED, "add `- sand:` before the finish");
     return treated(s, s.tool(MachineKind.BRUSH), State.FINISHED);
   }
 

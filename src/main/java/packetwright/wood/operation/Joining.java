@@ -44,20 +44,25 @@ final class Joining {
             "leave it out, or write `glued: true` in the joint");
       }
     }
-    for (Workpiece piece : pieces) {
-      if (!s.bench().dryFitted().contains(piece.name())) {
-        s.error(
-            "no-dry-fit",
-            "`" + piece.name() + "` has not been fitted dry before the glue",
-            "add `- dry_fit:` with the same parts to an earlier step");
-      }
-      s.require(
-          "inside-not-sanded",
-          piece,
-          Side.INSIDE,
-          State.SANDED,
-          "add `- sand: " + piece.name() + "` with `sides: inside` before the glue closes it in");
+    List<String> unfitted =
+        pieces.stream()
+            .map(Workpiece::name)
+            .filter(name -> !s.bench().dryFitted().contains(name))
+            .toList();
+    if (!unfitted.isEmpty()) {
+      s.error(
+          "no-dry-fit",
+          Listing.of(unfitted)
+              + (unfitted.size() == 1 ? " has" : " have")
+              + " not been fitted dry before the glue",
+          "add `- dry_fit:` with the same parts to an earlier step");
     }
+    s.requireAll(
+        "inside-not-sanded",
+        pieces,
+        List.of(Side.INSIDE),
+        State.SANDED,
+        "add `- sand:` with `sides: inside` before the glue closes it in");
     Located<String> makes = s.operation().makes();
     Bench bench = s.bench();
     if (makes != null) {
@@ -95,7 +100,7 @@ final class Joining {
     return at == null ? null : s.tool(at.value());
   }
 
-  private static List<Joint> joints(Situation s) {
+  static List<Joint> joints(Situation s) {
     List<Joint> all = s.inputs().project().assembly().joints();
     List<Joint> joints = new ArrayList<>();
     for (Located<String> target : s.operation().targets()) {

@@ -28,12 +28,7 @@ final class Milling {
     Located<String> target = s.target();
     Blank blank = s.inputs().blank(target.value());
     if (blank == null) {
-      s.error(
-          "unknown-blank",
-          target.at(),
-          "no blank is called `" + target.value() + "`",
-          "define it under `blanks`, or name one of those that stand there");
-      return null;
+      throw new IllegalStateException("no blank " + target.value());
     }
     if (s.bench().piece(blank.name()) != null || s.bench().gone().containsKey(blank.name())) {
       s.error(

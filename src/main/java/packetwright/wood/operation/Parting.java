@@ -65,12 +65,7 @@ final class Parting {
     Located<String> target = s.target();
     Part part = s.inputs().part(target.value());
     if (part == null) {
-      s.error(
-          "unknown-part",
-          target.at(),
-          "no part is called `" + target.value() + "`",
-          "name one of the parts that the project defines");
-      return null;
+      throw new IllegalStateException("no part " + target.value());
     }
     Located<String> of = s.operation().of();
     Workpiece rest = s.piece(of == null ? new Located<>(part.blank(), target.at()) : of);
@@ -284,7 +279,11 @@ final class Parting {
     Part part = piece == null ? null : s.inputs().part(Part.nameOf(piece.name()));
     if (piece == null || part == null) {
       if (piece != null) {
-        s.error("unknown-part", "`" + piece.name() + "` is not a part", "name a part");
+        s.error(
+            "unknown-part",
+            s.target().at(),
+            "`" + piece.name() + "` is a blank, and a part is trimmed",
+            "name a part");
       }
       return null;
     }
@@ -328,7 +327,7 @@ final class Parting {
             + " long here, and "
             + s.print(wanted)
             + " is to come out of it",
-        "start from a longer blank");
+        "make the blank longer where it is rough cut, or under `sections`");
     return null;
   }
 }

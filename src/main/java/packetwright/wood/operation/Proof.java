@@ -18,17 +18,23 @@ import packetwright.wood.part.Removal;
 final class Proof {
   private final Inputs inputs;
   private final Run run;
+  private final Told told;
   private final List<Finding> findings = new ArrayList<>();
+  private final List<Part> sharp = new ArrayList<>();
 
-  private Proof(Inputs inputs, Run run) {
+  private Proof(Inputs inputs, Run run, Told told) {
     this.inputs = inputs;
     this.run = run;
+    this.told = told;
   }
 
-  static List<Finding> check(Inputs inputs, Run run) {
-    Proof proof = new Proof(inputs, run);
+  static List<Finding> check(Inputs inputs, Run run, Told told) {
+    Proof proof = new Proof(inputs, run, told);
     for (Part part : inputs.parts()) {
       proof.check(part);
+    }
+    if (!proof.sharp.isEmpty() && !told.has("not-eased")) {
+      proof.staySharp();
     }
     return proof.findings;
   }
@@ -63,15 +69,21 @@ final class Proof {
         return;
       }
       if (!piece.is(Side.OUTSIDE, State.EASED)) {
-        findings.add(
-            Finding.warning(
-                "edges-not-eased",
-                part.at(),
-                "the edges of part " + part.letter() + ", `" + piece.name() + "`, stay sharp",
-                "add `- ease: " + part.name() + "` to a late step"));
+        sharp.add(part);
         return;
       }
     }
+  }
+
+  private void staySharp() {
+    List<String> names = sharp.stream().map(Part::name).toList();
+    String target = names.size() == 1 ? names.get(0) : names.toString();
+    findings.add(
+        Finding.warning(
+            "edges-not-eased",
+            sharp.get(0).at(),
+            "the edges of " + Listing.of(names) + " stay sharp",
+            "add `- ease: " + target + "` to a late step"));
   }
 
   private void leftLong(Part part, Workpiece piece) {
@@ -113,13 +125,16 @@ final class Proof {
             feature == null
                 ? "a hole of `" + part.name() + "`"
                 : part.name() + "." + feature.name();
+        if (maker < 0 && told.has("piece-unfinished", target)) {
+          return;
+        }
         if (maker < 0) {
           findings.add(
               Finding.error(
                   "feature-not-cut",
                   part.at(),
                   "no step cuts `" + target + "`",
-                  "add `- cut: " + target + "` to a step"));
+                  "add `- " + Handwork.maker(feature) + ": " + target + "` to a step"));
         } else {
           findings.add(
               at(
@@ -164,7 +179,12 @@ final class Proof {
         maker < 0
             ? Finding.error(
                 "part-differs", part.at(), message, "add the operation that brings it to size")
-            : at("part-differs", maker, part, message, settingHint(maker)));
+            : at(
+                "part-differs",
+                maker,
+                part,
+                message,
+                (isMore ? "add the cut that brings it to size, or " : "") + settingHint(maker)));
   }
 
   private String where(Box place) {

@@ -22,6 +22,8 @@ import packetwright.wood.part.Removal;
  * Cuts that take wood out of a piece without parting it: rabbets, grooves, dadoes, notches, holes.
  */
 final class Shaping {
+  private static final List<String> RABBETED_EDGES = List.of(Side.TOP.word(), Side.BOTTOM.word());
+
   private Shaping() {}
 
   static @Nullable Outcome cut(Situation s) {
@@ -40,7 +42,7 @@ final class Shaping {
       return Handcut.notch(s, aim, pieces);
     }
     boolean isAtEnds =
-        aim.feature().kind() == FeatureKind.RABBET && aim.feature().where().contains("end");
+        aim.feature().kind() == FeatureKind.RABBET && !RABBETED_EDGES.contains(aim.feature().where());
     return isAtEnds ? endRabbets(s, aims, pieces) : band(s, aims, pieces);
   }
 
@@ -76,7 +78,7 @@ final class Shaping {
               + aim.feature().where()
               + " is not located from the "
               + fenceSide.word(),
-          "put the " + edge.word() + " against the fence");
+          "write `" + edge.word() + "` as the first word of `from`");
       return null;
     }
     Length reckoned = near(aim, pieces.get(0), fenceSide);
@@ -113,6 +115,7 @@ final class Shaping {
             plan.stack());
     List<Length> fences = fences(s, plan, reckoned);
     Length height = height(s, tool, aim);
+    Length deepest = deepestPass(s, tool, height);
     List<Workpiece> after = new ArrayList<>();
     for (Workpiece piece : pieces) {
       Workpiece cut = piece;
@@ -130,7 +133,7 @@ final class Shaping {
         new Work(
             isAlong ? Feed.ALONG : Feed.ACROSS,
             isAlong ? fences.get(0) : Length.ZERO,
-            height,
+            deepest,
             shortest(pieces),
             Length.ZERO,
             false,
@@ -139,7 +142,7 @@ final class Shaping {
   }
 
   private static Side edgeOf(Part.Feature rabbet) {
-    return rabbet.where().startsWith("top") ? Side.TOP : Side.BOTTOM;
+    return rabbet.where().equals(Side.TOP.word()) ? Side.TOP : Side.BOTTOM;
   }
 
   /** From the side at the fence to the near side of the feature, in the piece as it is now. */
@@ -174,7 +177,7 @@ final class Shaping {
               + "` has its place along the part, and the part is still in `"
               + piece.name()
               + "`",
-          "move this operation after the crosscut that makes the part");
+          "move this operation after the one that brings the part to its length");
     }
   }
 
@@ -191,7 +194,7 @@ final class Shaping {
               + ", and the "
               + down.word()
               + " lies on the table here",
-          "write the " + feature.face().word() + " as the second word of `from`");
+          "write `" + feature.face().word() + "` as the second word of `from`");
     }
     s.require("no-flat-face", piece, down, State.FLAT, "joint or plane that face before");
   }
@@ -222,8 +225,8 @@ final class Shaping {
     if (plan == null) {
       s.error(
           "no-cutter",
-          "the " + tool.word() + " of this shop has no cutter for a width of " + s.print(width),
-          "widen the feature, or use another tool");
+          "the `" + tool.word() + "` of this shop has no cutter so narrow as " + s.print(width),
+          "widen the feature, or name another tool with `at:`");
     }
     return plan;
   }
@@ -250,11 +253,17 @@ final class Shaping {
   private static Length height(Situation s, MachineKind tool, Aim aim) {
     Length height =
         s.set("height", aim.length("depth"), "", Kind.BOUND, s.tolerance(aim.size("depth")));
-    Length most = s.machineValue(tool, "depth_per_pass");
-    if (most.signum() > 0 && height.isMore(most)) {
-      s.set("first_height", most, "", Kind.FREE, null);
-    }
     return height;
+  }
+
+  /** The deepest cut of one pass: a cut that is too deep for one is made in two. */
+  private static Length deepestPass(Situation s, MachineKind tool, Length height) {
+    Length most = s.machineValue(tool, "depth_per_pass");
+    if (most.signum() <= 0 || !height.isMore(most)) {
+      return height;
+    }
+    Length first = s.set("first_height", most, "", Kind.FREE, null);
+    return first.max(height.minus(first));
   }
 
   /** How the piece is turned after the operation before, where that was the same set-up. */
@@ -286,8 +295,8 @@ final class Shaping {
     Aim aim = aims.get(0);
     List<Side> ends =
         switch (aim.feature().where()) {
-          case "left end" -> List.of(Side.LEFT);
-          case "right end" -> List.of(Side.RIGHT);
+          case "left" -> List.of(Side.LEFT);
+          case "right" -> List.of(Side.RIGHT);
           default -> List.of(Side.LEFT, Side.RIGHT);
         };
     for (Workpiece piece : pieces) {
@@ -305,6 +314,7 @@ final class Shaping {
     Length cutter = CutterPlan.total(stack);
     s.set("cutter", cutter, "", Kind.FREE, null, false, stack);
     Length height = height(s, tool, aim);
+    Length deepest = deepestPass(s, tool, height);
     int passes = stop.dividedBy(cutter).ceiling().intValueExact();
     if (passes > 1) {
       s.passes(passes);
@@ -321,7 +331,7 @@ final class Shaping {
     }
     Set<Turn> turns = ends.size() > 1 ? Set.of(Turn.ROTATE_END_FOR_END) : Set.of();
     Work work =
-        new Work(Feed.ACROSS, Length.ZERO, height, shortest(pieces), Length.ZERO, false, turns);
+        new Work(Feed.ACROSS, Length.ZERO, deepest, shortest(pieces), Length.ZERO, false, turns);
     return s.done(s.bench().withAll(after), tool, pieces, after, work);
   }
 

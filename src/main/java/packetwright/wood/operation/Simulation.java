@@ -12,6 +12,7 @@ import packetwright.definition.project.Project;
 import packetwright.definition.shop.Shop;
 import packetwright.definition.size.Sizes;
 import packetwright.text.source.Checked;
+import packetwright.text.source.Finding;
 import packetwright.text.source.Findings;
 import packetwright.wood.blank.Blank;
 import packetwright.wood.part.Part;
@@ -23,7 +24,7 @@ import packetwright.wood.part.Part;
  *
  * <p>An operation that lacks something it needs (a flat face, a squared end) is a finding, and its
  * cut is made all the same, so that one mistake gives one finding. An operation that cannot be made
- * at all ends the run.
+ * at all ends the run. Names are looked at before anything is run.
  */
 public final class Simulation {
   private Simulation() {}
@@ -71,10 +72,15 @@ public final class Simulation {
   public static Checked<Run> run(Inputs inputs) {
     Findings findings = new Findings();
     List<OperationRun> done = new ArrayList<>();
+    Told told = new Told();
+    findings.addAll(wrongNames(inputs, told));
+    if (findings.hasErrors()) {
+      return findings.checked(null);
+    }
     Bench bench = Bench.empty();
     for (Step step : inputs.procedure().steps()) {
       for (Operation operation : step.operations()) {
-        Situation situation = new Situation(inputs, step, operation, done.size(), bench, done);
+        Situation situation = new Situation(inputs, step, operation, bench, done, told);
         Outcome outcome = verb(situation);
         situation.refuseUnknownSettings();
         findings.addAll(situation.findings());
@@ -86,8 +92,22 @@ public final class Simulation {
       }
     }
     Run run = new Run(LayoutLines.drawn(done, inputs), made(inputs, bench));
-    findings.addAll(Proof.check(inputs, run));
+    findings.addAll(Proof.check(inputs, run, told));
     return findings.checked(run);
+  }
+
+  private static List<Finding> wrongNames(Inputs inputs, Told told) {
+    List<Finding> findings = new ArrayList<>();
+    for (Step step : inputs.procedure().steps()) {
+      for (Operation operation : step.operations()) {
+        Situation situation =
+            new Situation(inputs, step, operation, Bench.empty(), List.of(), told);
+        NameCheck.check(situation);
+        ToolCheck.check(situation);
+        findings.addAll(situation.findings());
+      }
+    }
+    return findings;
   }
 
   /** What an operation came to. */

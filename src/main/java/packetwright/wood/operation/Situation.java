@@ -7,6 +7,7 @@ import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import packetwright.definition.procedure.Operation;
 import packetwright.definition.procedure.Step;
+import packetwright.definition.procedure.Verb;
 import packetwright.definition.project.Side;
 import packetwright.definition.shop.Machine;
 import packetwright.definition.shop.MachineKind;
@@ -31,9 +32,9 @@ final class Situation {
   private final Inputs inputs;
   private final Step step;
   private final Operation operation;
-  private final int index;
   private final Bench bench;
   private final List<OperationRun> earlier;
+  private final Told told;
   private final Findings findings = new Findings();
   private final List<Setting> settings = new ArrayList<>();
 
@@ -41,15 +42,15 @@ final class Situation {
       Inputs inputs,
       Step step,
       Operation operation,
-      int index,
       Bench bench,
-      List<OperationRun> earlier) {
+      List<OperationRun> earlier,
+      Told told) {
     this.inputs = inputs;
     this.step = step;
     this.operation = operation;
-    this.index = index;
     this.bench = bench;
     this.earlier = List.copyOf(earlier);
+    this.told = told;
   }
 
   Inputs inputs() {
@@ -66,7 +67,7 @@ final class Situation {
 
   /** The operation's number through the whole procedure, from 0. */
   int index() {
-    return index;
+    return earlier.size();
   }
 
   Bench bench() {
@@ -97,13 +98,38 @@ final class Situation {
     findings.add(Finding.error(code, at, message, hint).inStep(step.label()));
   }
 
-  /** Notes an error unless a side of the piece is in that state. */
+  /** What has been said before. */
+  Told told() {
+    return told;
+  }
+
+  /** Notes an error unless a side of the piece is in that state; once for all of its blank. */
   void require(String code, Workpiece piece, Side side, State state, String hint) {
-    if (!piece.is(side, state)) {
-      String word = state.name().toLowerCase(java.util.Locale.ROOT);
+    if (!piece.is(side, state) && told.isNew(code, piece.blank(), side.word())) {
       error(
-          code, "the " + side.word() + " of `" + piece.name() + "` is not " + word + " yet", hint);
+          code,
+          "the " + Listing.side(side) + " of `" + piece.name() + "` is not " + word(state) + " yet",
+          hint);
     }
+  }
+
+  /** Notes one error for all the pieces that are not in that state on all of the sides. */
+  void requireAll(
+      String code, List<Workpiece> pieces, List<Side> sides, State state, String hint) {
+    List<String> names =
+        pieces.stream()
+            .filter(p -> sides.stream().anyMatch(side -> !p.is(side, state)))
+            .map(Workpiece::name)
+            .toList();
+    if (!names.isEmpty()) {
+      String where = sides.size() == 1 ? " on the " + sides.get(0).word() : "";
+      told.isNew(code);
+      error(code, Listing.are(names) + " not " + word(state) + where + " yet", hint);
+    }
+  }
+
+  private static String word(State state) {
+    return state.name().toLowerCase(java.util.Locale.ROOT);
   }
 
   @Nullable Outcome notSimulated() {
@@ -121,11 +147,11 @@ final class Situation {
   MachineKind tool(MachineKind otherwise) {
     Located<MachineKind> at = operation.at();
     MachineKind kind = at == null ? otherwise : at.value();
-    if (!inputs.shop().has(kind)) {
+    if (!inputs.shop().has(kind) && told.isNew("tool-missing", kind.word())) {
       error(
           "tool-missing",
           at == null ? operation.place() : at.at(),
-          "the shop has no " + kind.word(),
+          "the shop has no `" + kind.word() + "`",
           "name another tool with `at:`, or write a variant of the step for this shop");
     }
     return kind;
@@ -187,16 +213,17 @@ final class Situation {
     Machine machine = inputs.shop().machine(kind);
     if (machine != null
         && machine.states("widest")
-        && width.isMore(machine.value("widest", Length.ZERO))) {
+        && width.isMore(machine.value("widest", Length.ZERO))
+        && told.isNew("piece-too-wide", kind.word(), print(width))) {
       error(
           "piece-too-wide",
           "the piece is "
               + print(width)
-              + " wide here, and this shop's "
+              + " wide here, and this shop's `"
               + kind.word()
-              + " takes "
+              + "` takes at most "
               + print(machine.value("widest", Length.ZERO)),
-          "use another tool, or glue the part up from narrower boards");
+          "name another tool with `at:`");
     }
   }
 
@@ -219,23 +246,31 @@ final class Situation {
           "move this operation before that step");
       return;
     }
-    Set<String> known = new TreeSet<>(bench.groups().keySet());
-    bench.pieces().keySet().forEach(piece -> known.add(Part.nameOf(piece)));
-    boolean isDefined =
-        inputs.part(Part.nameOf(name.value())) != null || inputs.blank(name.value()) != null;
-    if (isDefined) {
+    if (told.isNew("piece-not-made", Part.nameOf(name.value()))) {
       error(
           "piece-not-made",
           name.at(),
           "there is no `" + name.value() + "` yet at this step",
-          "move this operation after the one that makes it");
-    } else {
-      error(
-          "unknown-piece",
-          name.at(),
-          "nothing is called `" + name.value() + "` here",
-          NearMiss.hint(name.value(), known));
+          makingHint(name.value()));
     }
+  }
+
+  private String makingHint(String name) {
+    Verb verb = inputs.blank(name) != null ? Verb.ROUGH_CUT : Verb.CROSSCUT;
+    String target = inputs.blank(name) != null ? name : Part.nameOf(name);
+    boolean isPart = inputs.part(target) != null || inputs.blank(target) != null;
+    return !isPart || comesLater(verb, target)
+        ? "move this operation after the one that makes it"
+        : "add `- " + verb.word() + ": " + target + "` to an earlier step";
+  }
+
+  /** Whether an operation of that verb on that target is still to come. */
+  boolean comesLater(Verb verb, String target) {
+    return inputs.procedure().steps().stream()
+        .flatMap(s -> s.operations().stream())
+        .skip(index())
+        .filter(o -> o.verb().value() == verb)
+        .anyMatch(o -> o.targets().stream().anyMatch(t -> t.value().equals(target)));
   }
 
   // ---- sizes and settings
@@ -265,7 +300,7 @@ final class Situation {
   /** Notes an error for each measured size that nobody has measured yet. */
   void requireInspected(Set<String> measured) {
     for (String size : new TreeSet<>(measured)) {
-      if (!bench.inspected().contains(size)) {
+      if (!bench.inspected().contains(size) && told.isNew("not-inspected", size)) {
         error(
             "not-inspected",
             "this cut depends on `" + size + "`, which nobody has measured yet",

@@ -1,6 +1,5 @@
 package packetwright.wood.part;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -43,11 +42,11 @@ final class FeatureShape {
     List<Side> ends =
         switch (feature.where()) {
           case "both ends" -> List.of(Side.LEFT, Side.RIGHT);
-          case "left end" -> List.of(Side.LEFT);
-          case "right end" -> List.of(Side.RIGHT);
-          case "top edge" -> List.of(Side.TOP);
-          case "bottom edge" -> List.of(Side.BOTTOM);
-          default -> unknownWhere("both ends, left end, right end, top edge or bottom edge");
+          case "left" -> List.of(Side.LEFT);
+          case "right" -> List.of(Side.RIGHT);
+          case "top" -> List.of(Side.TOP);
+          case "bottom" -> List.of(Side.BOTTOM);
+          default -> throw unknownWhere();
         };
     return ends.stream().flatMap(end -> band(end, Length.ZERO)).toList();
   }
@@ -58,10 +57,7 @@ final class FeatureShape {
         switch (feature.where()) {
           case "along" -> 1;
           case "across" -> 0;
-          default -> {
-            unknownWhere("along or across");
-            yield from.axis();
-          }
+          default -> throw unknownWhere();
         };
     if (from.axis() != axis) {
       findings.add(
@@ -93,9 +89,6 @@ final class FeatureShape {
 
   /** A shallow pocket: {@code width} inward from {@code at}, {@code length} the other way. */
   private List<Removal> notch() {
-    if (!feature.where().equals("middle")) {
-      unknownWhere("middle");
-    }
     Side from = from();
     int across = 1 - from.axis();
     List<Length> span = measuredFrom(from, size("at"), size("at").plus(size("width")));
@@ -109,19 +102,16 @@ final class FeatureShape {
   }
 
   /**
-   * A round hole: its centre {@code at} from a side, and {@code centre} the other way or middle.
+   * A round hole: its centre {@code at} from a side, and {@code across} the other way or middle.
    */
   private List<Removal> hole() {
     Side from = from();
     int across = 1 - from.axis();
     boolean isThrough = feature.where().equals("through");
-    if (!isThrough && !feature.where().equals("blind")) {
-      unknownWhere("through or blind");
-    }
     Length depth = isThrough ? block.thickness() : size("depth");
     Length begin = feature.face() == Side.INSIDE ? block.thickness().minus(depth) : Length.ZERO;
     Length along = measuredFrom(from, size("at"), size("at")).get(0);
-    Length stated = feature.sizes().get("centre");
+    Length stated = feature.sizes().get("across");
     Length other = stated == null ? block.extent(across).dividedBy(2) : stated;
     Point centre =
         new Point(Length.ZERO, Length.ZERO, begin).with(from.axis(), along).with(across, other);
@@ -155,18 +145,13 @@ final class FeatureShape {
     return from.isFar() ? List.of(extent.minus(far), extent.minus(near)) : List.of(near, far);
   }
 
+  /** The side that the schema makes every feature but a rabbet name. */
   private Side from() {
     @Nullable Side from = feature.from();
-    if (from != null && from.axis() < 2) {
-      return from;
+    if (from == null) {
+      throw new IllegalStateException(feature.name() + " is located from nothing");
     }
-    findings.add(
-        Finding.error(
-            "missing-reference",
-            at,
-            "`" + feature.name() + "` does not say which edge or end it is located from",
-            "add `from: bottom`, `top`, `left` or `right`"));
-    return Side.BOTTOM;
+    return from;
   }
 
   private Length size(String key) {
@@ -193,13 +178,8 @@ final class FeatureShape {
     return List.of();
   }
 
-  private List<Side> unknownWhere(String allowed) {
-    findings.add(
-        Finding.error(
-            "unknown-position",
-            at,
-            "`" + feature.where() + "` is no place for a " + feature.kind().word(),
-            "write " + allowed));
-    return new ArrayList<>();
+  /** The schema lists what may be written. */
+  private IllegalStateException unknownWhere() {
+    return new IllegalStateException(feature.kind().word() + " " + feature.where());
   }
 }

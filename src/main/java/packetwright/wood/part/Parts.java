@@ -39,14 +39,6 @@ public final class Parts {
             sizes.length(name + ".length"),
             sizes.length(name + ".width"),
             sizes.length(name + ".thickness"));
-    if (extents.stream().anyMatch(extent -> extent.signum() <= 0)) {
-      return Checked.failed(
-          Finding.error(
-              "part-without-volume",
-              definition.name().at(),
-              "part `" + name + "` has no volume: " + extents,
-              "change a given so that each of its three sizes is more than 0"));
-    }
     Solid solid = Solid.block(extents.get(0), extents.get(1), extents.get(2));
     List<Part.Feature> features = new ArrayList<>();
     for (FeatureDefinition feature : definition.features()) {
@@ -96,12 +88,8 @@ public final class Parts {
             Finding.error(
                 "feature-outside-part",
                 definition.name().at(),
-                "feature `"
-                    + definition.name().value()
-                    + "` does not lie inside part `"
-                    + part
-                    + "`",
-                "make it smaller, or place it farther from the edge"));
+                "`" + definition.name().value() + "` reaches out of its part, `" + part + "`",
+                "make it smaller, or change `at`"));
       }
     }
     return Checked.of(

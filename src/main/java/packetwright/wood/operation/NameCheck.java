@@ -1,0 +1,107 @@
+package packetwright.wood.operation;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+import packetwright.definition.procedure.Operation;
+import packetwright.definition.size.Size;
+import packetwright.text.source.Located;
+import packetwright.text.source.NearMiss;
+import packetwright.wood.blank.Blank;
+import packetwright.wood.operation.Simulation.Inputs;
+import packetwright.wood.part.Part;
+
+/**
+ * Looks at every name in an operation before anything is run, so that all misspelt ones are said at
+ * once and none has consequences.
+ */
+final class NameCheck {
+  private final Situation s;
+  private final Inputs inputs;
+
+  private NameCheck(Situation s) {
+    this.s = s;
+    this.inputs = s.inputs();
+  }
+
+  static void check(Situation s) {
+    NameCheck names = new NameCheck(s);
+    names.targets();
+    names.piece(s.operation().piece());
+    names.piece(s.operation().of());
+    Set<String> supplies = new TreeSet<>();
+    s.inputs().project().supplies().forEach(supply -> supplies.add(supply.name().value()));
+    s.operation().using().forEach(name -> names.require("unknown-supply", "supply", name, supplies));
+  }
+
+  private void targets() {
+    Operation operation = s.operation();
+    switch (operation.verb().value()) {
+      case ROUGH_CUT -> each("unknown-blank", "blank", blanks());
+      case CROSSCUT -> each("unknown-part", "part", parts());
+      case CUT, DRILL -> Aim.all(s);
+      case GLUE, NAIL, SCREW -> Joining.joints(s);
+      case INSPECT -> {
+        List<Size> sizes = inputs.sizes().all();
+        List<String> measured = sizes.stream().filter(Size::isMeasured).map(Size::name).toList();
+        for (Located<String> target : operation.targets()) {
+          if (inputs.sizes().find(target.value()) == null) {
+            require("unknown-name", "size", target, measured);
+          }
+        }
+      }
+      default -> operation.targets().forEach(this::piece);
+    }
+  }
+
+  private void each(String code, String what, Collection<String> known) {
+    s.operation().targets().forEach(target -> require(code, what, target, known));
+  }
+
+  private void piece(@Nullable Located<String> name) {
+    if (name != null) {
+      require("unknown-piece", "piece", name, pieces());
+    }
+  }
+
+  private void require(String code, String what, Located<String> name, Collection<String> known) {
+    if (!known.contains(name.value())) {
+      s.error(
+          code,
+          name.at(),
+          "no " + what + " is called `" + name.value() + "`",
+          NearMiss.hint(name.value(), known));
+    }
+  }
+
+  private List<String> blanks() {
+    return inputs.blanks().stream().map(Blank::name).toList();
+  }
+
+  private List<String> parts() {
+    return inputs.parts().stream().map(Part::name).toList();
+  }
+
+  /** Blanks, parts, their pieces, and whatever an operation makes. */
+  private Set<String> pieces() {
+    Set<String> names = new TreeSet<>(blanks());
+    for (Part part : inputs.parts()) {
+      names.add(part.name());
+      for (int number = 1; number <= part.count(); number++) {
+        names.add(part.pieceName(number));
+      }
+    }
+    inputs.procedure().steps().stream()
+        .flatMap(step -> step.operations().stream())
+        .map(Operation::makes)
+        .forEach(
+            makes -> {
+              if (makes != null) {
+                names.add(makes.value());
+              }
+            });
+    return names;
+  }
+}

@@ -1,0 +1,68 @@
+package packetwright.wood.operation;
+
+import static packetwright.definition.shop.MachineKind.BAND_SAW;
+import static packetwright.definition.shop.MachineKind.BELT_SANDER;
+import static packetwright.definition.shop.MachineKind.BLOCK_PLANE;
+import static packetwright.definition.shop.MachineKind.BRUSH;
+import static packetwright.definition.shop.MachineKind.CHISEL;
+import static packetwright.definition.shop.MachineKind.DADO_SET;
+import static packetwright.definition.shop.MachineKind.DISC_SANDER;
+import static packetwright.definition.shop.MachineKind.DRILL_PRESS;
+import static packetwright.definition.shop.MachineKind.HANDHELD_ROUTER;
+import static packetwright.definition.shop.MachineKind.HAND_SAW;
+import static packetwright.definition.shop.MachineKind.JOINTER;
+import static packetwright.definition.shop.MachineKind.MITER_SAW;
+import static packetwright.definition.shop.MachineKind.NAILER;
+import static packetwright.definition.shop.MachineKind.ORBITAL_SANDER;
+import static packetwright.definition.shop.MachineKind.PLANER;
+import static packetwright.definition.shop.MachineKind.ROUTER_TABLE;
+import static packetwright.definition.shop.MachineKind.SANDING_BLOCK;
+import static packetwright.definition.shop.MachineKind.TABLE_SAW;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import packetwright.definition.procedure.Verb;
+import packetwright.definition.shop.MachineKind;
+import packetwright.text.source.Located;
+
+/** Which tools can do an operation at all; whether they may is for the cautions to say. */
+final class ToolCheck {
+  private ToolCheck() {}
+
+  static void check(Situation s) {
+    Located<MachineKind> at = s.operation().at();
+    Verb verb = s.operation().verb().value();
+    List<MachineKind> tools = tools(verb);
+    if (at != null && !tools.isEmpty() && !tools.contains(at.value())) {
+      String words =
+          tools.stream().map(kind -> "`" + kind.word() + "`").collect(Collectors.joining(", "));
+      s.error(
+          "wrong-tool",
+          at.at(),
+          "`" + verb.word() + "` is not done at `" + at.value().word() + "`",
+          tools.size() == 1 ? "write " + words : "write one of " + words);
+    }
+  }
+
+  /** None for work that any tool may help with. */
+  private static List<MachineKind> tools(Verb verb) {
+    return switch (verb) {
+      case ROUGH_CUT -> List.of(MITER_SAW, TABLE_SAW, BAND_SAW, HAND_SAW);
+      case RIP -> List.of(TABLE_SAW, BAND_SAW, HAND_SAW, DADO_SET);
+      case CROSSCUT -> List.of(MITER_SAW, TABLE_SAW, BAND_SAW, HAND_SAW, DADO_SET);
+      case SQUARE_END -> List.of(MITER_SAW, TABLE_SAW, HAND_SAW, BLOCK_PLANE, DISC_SANDER);
+      case PLANE_TO_THICKNESS -> List.of(PLANER, BLOCK_PLANE);
+      case JOINT_FACE, JOINT_EDGE -> List.of(JOINTER, BLOCK_PLANE);
+      case CUT -> List.of(DADO_SET, TABLE_SAW, HAND_SAW, CHISEL);
+      case DRILL -> List.of(DRILL_PRESS);
+      case CUT_TO_FIT ->
+          List.of(BLOCK_PLANE, SANDING_BLOCK, HAND_SAW, MITER_SAW, TABLE_SAW, DISC_SANDER);
+      case SAND -> List.of(SANDING_BLOCK, ORBITAL_SANDER, BELT_SANDER, DISC_SANDER);
+      case EASE ->
+          List.of(SANDING_BLOCK, BLOCK_PLANE, ORBITAL_SANDER, ROUTER_TABLE, HANDHELD_ROUTER);
+      case FINISH -> List.of(BRUSH);
+      case NAIL -> List.of(NAILER);
+      default -> List.of();
+    };
+  }
+}
