@@ -68,7 +68,8 @@ class GoldenTest {
         .as("the code of a finding is a literal, or handed on")
         .allMatch(first -> first.matches("\"[a-z0-9-]+\"|code|refusal\\.code\\(\\)"));
     String makers = String.join("|", groups(MAKER, all));
-    Set<String> codes = groups(Pattern.compile("\\b(?:" + makers + ")\\(\\s*\"([a-z0-9-]+)\""), all);
+    Set<String> codes =
+        groups(Pattern.compile("\\b(?:" + makers + ")\\(\\s*\"([a-z0-9-]+)\""), all);
     codes.addAll(groups(REFUSAL, Files.readString(CAUTIONS)));
     codes.removeAll(OURS);
     assertThat(codes).as("codes seen").hasSizeGreaterThan(100);

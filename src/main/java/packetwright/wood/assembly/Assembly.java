@@ -150,7 +150,9 @@ public record Assembly(List<Placed> pieces) {
   }
 
   private static List<Placed> inTheWayOf(Placed piece, List<Placed> all) {
-    return all.stream().filter(p -> p != piece && shared(piece.wood(), p.wood()) != null).toList();
+    return all.stream()
+        .filter(p -> !p.piece().equals(piece.piece()) && shared(piece.wood(), p.wood()) != null)
+        .toList();
   }
 
   private static Finding overlap(Project project, Placed piece, List<Placed> others) {
@@ -158,7 +160,8 @@ public record Assembly(List<Placed> pieces) {
     if (shared == null) {
       throw new IllegalStateException(piece.piece() + " overlaps nothing");
     }
-    String names = others.stream().map(p -> "`" + p.piece() + "`").collect(Collectors.joining(", "));
+    String names =
+        others.stream().map(p -> "`" + p.piece() + "`").collect(Collectors.joining(", "));
     return Finding.error(
         "parts-overlap",
         placeOf(project, piece).piece().at(),

@@ -6,6 +6,8 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import packetwright.definition.procedure.Operation;
+import packetwright.definition.procedure.Verb;
+import packetwright.definition.project.PartDefinition.FeatureKind;
 import packetwright.definition.size.Size;
 import packetwright.text.source.Located;
 import packetwright.text.source.NearMiss;
@@ -33,7 +35,9 @@ final class NameCheck {
     names.piece(s.operation().of());
     Set<String> supplies = new TreeSet<>();
     s.inputs().project().supplies().forEach(supply -> supplies.add(supply.name().value()));
-    s.operation().using().forEach(name -> names.require("unknown-supply", "supply", name, supplies));
+    s.operation()
+        .using()
+        .forEach(name -> names.require("unknown-supply", "supply", name, supplies));
   }
 
   private void targets() {
@@ -41,7 +45,7 @@ final class NameCheck {
     switch (operation.verb().value()) {
       case ROUGH_CUT -> each("unknown-blank", "blank", blanks());
       case CROSSCUT -> each("unknown-part", "part", parts());
-      case CUT, DRILL -> Aim.all(s);
+      case CUT, DRILL -> Aim.all(s).forEach(this::verb);
       case GLUE, NAIL, SCREW -> Joining.joints(s);
       case INSPECT -> {
         List<Size> sizes = inputs.sizes().all();
@@ -53,6 +57,19 @@ final class NameCheck {
         }
       }
       default -> operation.targets().forEach(this::piece);
+    }
+  }
+
+  /** Holes are drilled, and everything else is cut. */
+  private void verb(Aim aim) {
+    Verb verb = s.operation().verb().value();
+    Verb right = aim.feature().kind() == FeatureKind.HOLE ? Verb.DRILL : Verb.CUT;
+    if (verb != right) {
+      s.error(
+          "wrong-verb",
+          aim.target().at(),
+          "`" + aim.target().value() + "` is a " + aim.feature().kind().word(),
+          "write `" + right.word() + "` instead of `" + verb.word() + "`");
     }
   }
 

@@ -33,16 +33,12 @@ final class Shaping {
       return null;
     }
     Aim aim = aims.get(0);
-    if (aim.feature().kind() == FeatureKind.HOLE) {
-      s.error(
-          "wrong-verb", aim.target().at(), "a hole is not cut", "write `drill` instead of `cut`");
-      return null;
-    }
     if (aim.feature().kind() == FeatureKind.NOTCH) {
       return Handcut.notch(s, aim, pieces);
     }
     boolean isAtEnds =
-        aim.feature().kind() == FeatureKind.RABBET && !RABBETED_EDGES.contains(aim.feature().where());
+        aim.feature().kind() == FeatureKind.RABBET
+            && !RABBETED_EDGES.contains(aim.feature().where());
     return isAtEnds ? endRabbets(s, aims, pieces) : band(s, aims, pieces);
   }
 
@@ -50,14 +46,6 @@ final class Shaping {
     List<Aim> aims = Aim.all(s);
     List<Workpiece> pieces = Aim.pieces(s, aims);
     if (aims.isEmpty() || pieces.isEmpty()) {
-      return null;
-    }
-    if (aims.get(0).feature().kind() != FeatureKind.HOLE) {
-      s.error(
-          "wrong-verb",
-          aims.get(0).target().at(),
-          "`" + aims.get(0).target().value() + "` is no hole",
-          "write `cut` instead of `drill`");
       return null;
     }
     return Handcut.hole(s, aims.get(0), pieces);

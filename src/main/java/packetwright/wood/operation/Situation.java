@@ -114,8 +114,7 @@ final class Situation {
   }
 
   /** Notes one error for all the pieces that are not in that state on all of the sides. */
-  void requireAll(
-      String code, List<Workpiece> pieces, List<Side> sides, State state, String hint) {
+  void requireAll(String code, List<Workpiece> pieces, List<Side> sides, State state, String hint) {
     List<String> names =
         pieces.stream()
             .filter(p -> sides.stream().anyMatch(side -> !p.is(side, state)))
