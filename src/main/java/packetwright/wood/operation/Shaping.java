@@ -102,7 +102,7 @@ final class Shaping {
             false,
             plan.stack());
     List<Length> fences = fences(s, plan, reckoned);
-    Length height = height(s, tool, aim);
+    Length height = height(s, aim);
     Length deepest = deepestPass(s, tool, height);
     List<Workpiece> after = new ArrayList<>();
     for (Workpiece piece : pieces) {
@@ -238,7 +238,7 @@ final class Shaping {
     return fences;
   }
 
-  private static Length height(Situation s, MachineKind tool, Aim aim) {
+  private static Length height(Situation s, Aim aim) {
     Length height =
         s.set("height", aim.length("depth"), "", Kind.BOUND, s.tolerance(aim.size("depth")));
     return height;
@@ -301,7 +301,7 @@ final class Shaping {
     }
     Length cutter = CutterPlan.total(stack);
     s.set("cutter", cutter, "", Kind.FREE, null, false, stack);
-    Length height = height(s, tool, aim);
+    Length height = height(s, aim);
     Length deepest = deepestPass(s, tool, height);
     int passes = stop.dividedBy(cutter).ceiling().intValueExact();
     if (passes > 1) {
