@@ -118,7 +118,7 @@ class QuizMakerTest {
     assertThat(codes(definition("add", 1, "grove_width", "of=panel_thickness|play")))
         .containsExactly("unknown-name");
     assertThat(codes(definition("add", 1, "", "of=board_width * box_length|play")))
-        .containsExactly("question-not-a-length");
+        .containsExactly("not-a-length");
   }
 
   @Test
