@@ -78,7 +78,10 @@ final class Composer {
       if (scalar.getTag().isPresent()) {
         unread(event, "a tag", "delete the exclamation marks and the word after them");
       }
-      if (scalar.getValue().chars().anyMatch(c -> Character.isISOControl(c) && c != '\n')) {
+      if (scalar
+          .getValue()
+          .chars()
+          .anyMatch(c -> Character.isISOControl(c) && c != '\n' && c != '\t')) {
         findings.add(
             Finding.error(
                 "control-character",
