@@ -130,9 +130,7 @@ record RuleReading(Desk desk, Rule rule, Rational from, Rational to) {
             Finding.error(
                 "question-range",
                 at.at(),
-                "there are not "
-                    + count
-                    + " readings in this range of the rule that can be told apart well",
+                "there are not " + count + " readings three marks apart in this range of the rule",
                 "ask for fewer, or widen the range"));
         return;
       }
