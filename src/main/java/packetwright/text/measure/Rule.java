@@ -105,10 +105,10 @@ public record Rule(Rational graduation, Unit unit) {
         grade);
   }
 
-  /** The least power of ten that a decimal's denominator divides. */
-  private static BigInteger powerOfTen(Rational rest) {
+  /** The least power of ten that a finite decimal's denominator divides. */
+  public static BigInteger powerOfTen(Rational decimal) {
     BigInteger power = BigInteger.ONE;
-    while (!rest.times(Rational.of(power, BigInteger.ONE)).isWhole()) {
+    while (!decimal.times(Rational.of(power, BigInteger.ONE)).isWhole()) {
       power = power.multiply(BigInteger.TEN);
     }
     return power;
