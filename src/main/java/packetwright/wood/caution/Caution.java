@@ -29,6 +29,23 @@ public record Caution(
     String piece,
     boolean refuses,
     Span at) {
+  /** The two as one statement of a step, with every reason; a refusal stands before the rest. */
+  Caution and(Caution other) {
+    Caution first = other.refuses && !refuses ? other : this;
+    String reasons = why.contains(other.why) ? why : why + " " + other.why;
+    return new Caution(
+        first.rule,
+        first.signal,
+        first.hazard,
+        first.consequence,
+        first.avoid,
+        first.source,
+        reasons,
+        first.step,
+        first.piece,
+        first.refuses,
+        first.at);
+  }
 
   /** Signal words, most severe first, by their ANSI Z535.4 meanings. */
   public enum Signal {

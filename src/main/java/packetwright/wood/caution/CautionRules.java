@@ -85,7 +85,7 @@ public final class CautionRules {
             hazard.refusals().stream().filter(r -> holds(r.when(), values)).toList();
         refused.forEach(r -> findings.add(report.finding(r, values)));
         Caution caution = new Printing(words, rule).caution(hazard, values, !refused.isEmpty());
-        merged.merge(caution.step() + " " + caution.rule(), caution, (a, b) -> b.refuses() ? b : a);
+        merged.merge(caution.step() + " " + caution.rule(), caution, Caution::and);
       }
     }
     List<Caution> cautions = new ArrayList<>(merged.values());

@@ -337,6 +337,23 @@ class CautionRulesTest {
   }
 
   @Test
+  void twoCutsOfOneStepGiveOneStatementWithBothReasons() {
+    TrialOperation cut = MITER.with(CLAMPS);
+    assertThat(
+            apply(
+                    TrialOperation.shop(),
+                    cut.where("held", 18 * INCH),
+                    cut.where("held", 8 * INCH),
+                    cut.where("held", 8 * INCH))
+                .value())
+        .filteredOn(c -> c.rule().equals("miter_saw_clamped"))
+        .extracting(Caution::why)
+        .containsExactly(
+            "Held by a clamp: 18 in; the limit by hand is 9 in. Held by a clamp: 8 in; the limit by"
+                + " hand is 9 in.");
+  }
+
+  @Test
   void aRoughCutWithoutPiecesBeforeItStillWarns() {
     assertThat(fired(at(Verb.ROUGH_CUT, MachineKind.MITER_SAW).withoutCut()))
         .containsExactlyInAnyOrder("miter_saw_held", "powered_machine");
