@@ -103,7 +103,7 @@ final class Markup {
     }
     boolean whole = !figure.whole().equals(BigInteger.ZERO);
     return (figure.negative() ? span("\u2212") : "")
-        + (whole ? span(figure.whole().toString()) + "<span class=\"gap\"> </span>" : "")
+        + (whole ? span(figure.whole() + " ") : "")
         + "<span class=\"up\">"
         + figure.numerator()
         + "</span>"

@@ -52,6 +52,16 @@ class RefusalsTest {
   }
 
   @Test
+  void saysOnceInOurWordsThatNoOtherStyleSheetIsRead() {
+    PageRefused refused =
+        refusal("", "lost</p><style>@import url('http://example.org/x.css');</style><p>");
+    assertThat(refused)
+        .hasMessage(
+            "the page was not laid out as written: a style sheet asks for another one, and no"
+                + " other is read");
+  }
+
+  @Test
   void blamesNobodyForABugOfOurs() {
     PageRefused refused = refusal("p {font-family: Helvetica}", "lost");
     assertThat(Refusals.explain(refused, SAMPLE, Set.of())).isNull();
