@@ -3,6 +3,7 @@ package packetwright.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import packetwright.paper.publish.OutputFolder;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -79,9 +80,12 @@ public final class Main {
 
   private static String said(Exception exception) {
     String message = exception.getMessage();
-    return exception instanceof UnreadableException && message != null
+    boolean isOurs =
+        exception instanceof UnreadableException
+            || exception instanceof OutputFolder.TakenException;
+    return isOurs && message != null
         ? message
-        : exception.getClass().getSimpleName() + ": " + message;
+        : "cannot read or write: " + exception.getClass().getSimpleName() + ", " + message;
   }
 
   /** What to send in: the exception and where it came from, without the whole stack. */

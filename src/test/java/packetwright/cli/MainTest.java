@@ -129,6 +129,15 @@ class MainTest {
   }
 
   @Test
+  void neverReplacesTheProjectItself() throws IOException {
+    Path folder = sampleWith("project.yaml", "units: inch", "units: inch");
+    Ended ended = run("make", folder.toString(), "--out", folder.toString());
+    assertThat(ended.status()).isEqualTo(3);
+    assertThat(ended.err()).contains("--out");
+    assertThat(folder.resolve("project.yaml")).exists();
+  }
+
+  @Test
   void makesTheWholePacketAndNothingElse() throws IOException {
     Path out = temporary.resolve("out");
     Ended ended = run("make", "sliding-lid-box", "--term", "2027 spring", "--out", out.toString());
@@ -144,6 +153,7 @@ class MainTest {
               .toList();
       assertThat(names)
           .containsExactly(
+              ".packetwright-output",
               "answer-key.pdf",
               "inputs/procedure.md",
               "inputs/project.yaml",

@@ -14,10 +14,12 @@ import packetwright.text.formula.Derivation;
 import packetwright.text.formula.Formula;
 import packetwright.text.formula.Value;
 import packetwright.text.formula.Values;
+import packetwright.text.measure.Dimension;
 import packetwright.text.measure.Length;
 import packetwright.text.measure.Quantity;
 import packetwright.text.measure.Unit;
 import packetwright.text.source.Checked;
+import packetwright.text.source.Finding;
 import packetwright.text.source.Findings;
 import packetwright.text.source.Located;
 
@@ -127,6 +129,21 @@ public final class Sizes {
     Derivation derivation = parsed.derivation(values());
     return findings.checked(
         new Evaluated(value, derivation, range.low(), range.high(), fitted, parsed.names()));
+  }
+
+  /** The same for a formula that must come to a length. */
+  public Checked<Evaluated> evaluateLength(Located<String> formula) {
+    Checked<Evaluated> evaluated = evaluate(formula);
+    if (!evaluated.hasValue() || evaluated.value().value().dimension() == Dimension.LENGTH) {
+      return evaluated;
+    }
+    String kind = evaluated.value().value().dimension().phrase();
+    return Checked.failed(
+        Finding.error(
+            "not-a-length",
+            formula.at(),
+            "`" + formula.value() + "` is " + kind + ", and a length is wanted",
+            "write a length, or a formula that gives one"));
   }
 
   /** None, and findings, when it cannot be read or needs a machine that the shop has not. */

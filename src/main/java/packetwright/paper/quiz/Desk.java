@@ -9,8 +9,6 @@ import org.jspecify.annotations.Nullable;
 import packetwright.definition.project.QuizDefinition.QuestionDefinition;
 import packetwright.definition.size.Evaluated;
 import packetwright.paper.quiz.Quiz.Question;
-import packetwright.text.measure.Dimension;
-import packetwright.text.measure.Quantity;
 import packetwright.text.measure.Rational;
 import packetwright.text.measure.Unit;
 import packetwright.text.source.Finding;
@@ -107,21 +105,8 @@ final class Desk {
 
   /** What a formula comes to, counted in the rule's unit; none, with a finding, if no length. */
   @Nullable Rational length(Located<String> formula) {
-    Evaluated evaluated = findings.take(input.sizes().evaluate(formula));
-    if (evaluated == null) {
-      return null;
-    }
-    Quantity value = evaluated.value();
-    if (value.dimension() != Dimension.LENGTH) {
-      report(
-          Finding.error(
-              "question-not-a-length",
-              formula.at(),
-              "`" + formula.value() + "` is " + value.dimension().phrase() + ", not a length",
-              "name a length"));
-      return null;
-    }
-    return value.value().dividedBy(unit().inBase());
+    Evaluated evaluated = findings.take(input.sizes().evaluateLength(formula));
+    return evaluated == null ? null : evaluated.length().inches().dividedBy(unit().inBase());
   }
 
   /** A size's name in running text: {@code box width}. */

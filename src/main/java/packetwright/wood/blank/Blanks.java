@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import packetwright.definition.procedure.Operation;
 import packetwright.definition.procedure.Procedure;
@@ -80,23 +82,68 @@ public final class Blanks {
         value,
         value,
         false,
-        java.util.Set.of(),
-        java.util.Set.of());
+        Set.of(),
+        Set.of());
   }
 
   private Blank blank(BlankDefinition definition) {
     String name = definition.name().value();
     List<String> pieces = pieces(definition);
-    Length thickness = thickness(definition, pieces);
-    return new Blank(
-        name,
-        definition.material().value(),
-        definition.bought(),
-        pieces,
-        length(definition, pieces),
-        width(definition, pieces),
-        thickness,
-        definition.name().at());
+    Material material = material(definition);
+    Blank blank =
+        new Blank(
+            name,
+            definition.material().value(),
+            definition.bought(),
+            pieces,
+            length(definition, pieces),
+            width(definition, pieces),
+            thickness(definition, material, pieces),
+            definition.name().at());
+    if (definition.bought() == Bought.SHEET) {
+      // A blank may lie either way on a sheet.
+      List<Length> sheet = lengths(material.sheet());
+      requireStock(blank, "long", blank.length().total(), longest(sheet));
+      requireStock(blank, "wide", blank.width().total(), sheet.stream().reduce(Length::min));
+    } else {
+      requireStock(blank, "long", blank.length().total(), longest(lengths(material.lengths())));
+      requireStock(blank, "wide", blank.width().total(), longest(lengths(material.widths())));
+    }
+    return blank;
+  }
+
+  private static List<Length> lengths(List<Located<Quantity>> sold) {
+    return sold.stream().map(q -> q.value().asLength()).toList();
+  }
+
+  private static Optional<Length> longest(List<Length> lengths) {
+    return lengths.stream().reduce(Length::max);
+  }
+
+  /** Notes an error where a blank cannot be had out of any stock that is sold. */
+  private void requireStock(Blank blank, String way, Length wanted, Optional<Length> sold) {
+    if (sold.isPresent() && wanted.isMore(sold.get())) {
+      findings.add(
+          Finding.error(
+              "blank-larger-than-stock",
+              blank.at(),
+              "blank `%s` is to be %s %s, and `%s` is sold up to %s %s"
+                  .formatted(
+                      blank.name(),
+                      project.rule().printExactly(wanted),
+                      way,
+                      blank.material(),
+                      project.rule().printExactly(sold.get()),
+                      way),
+              "choose larger stock, or change what the material says is sold"));
+    }
+  }
+
+  private Material material(BlankDefinition definition) {
+    return project.materials().stream()
+        .filter(m -> m.name().value().equals(definition.material().value()))
+        .findFirst()
+        .orElseThrow();
   }
 
   /** {@code [side, side, lid]} as {@code [side 1, side 2, lid]}. */
@@ -122,17 +169,12 @@ public final class Blanks {
     return part;
   }
 
-  private Length thickness(BlankDefinition definition, List<String> pieces) {
+  private Length thickness(BlankDefinition definition, Material material, List<String> pieces) {
     Length thickest =
         pieces.stream().map(p -> partOf(p).solid().thickness()).reduce(Length.ZERO, Length::max);
     if (definition.bought() == Bought.SHEET) {
       return thickest; // a sheet is not planed: it is as thick as it was measured
     }
-    Material material =
-        project.materials().stream()
-            .filter(m -> m.name().value().equals(definition.material().value()))
-            .findFirst()
-            .orElseThrow();
     Length thickness = material.thickness().value().asLength();
     if (thickness.isLess(thickest)) {
       findings.add(
@@ -157,10 +199,10 @@ public final class Blanks {
       String trim = isSheet ? "sheet_trim" : "end_trim";
       items.add(new Item("blank." + trim, "", shop.allowance(trim)));
     }
-    boolean hasSection = false;
+    boolean endsInSection = false;
     for (String piece : pieces) {
       Located<String> section = definition.sections().get(Part.nameOf(piece));
-      hasSection = section != null;
+      endsInSection = section != null;
       if (section != null) {
         items.add(new Item("blank.section", piece, evaluate(section)));
         continue;
@@ -177,8 +219,8 @@ public final class Blanks {
     if (!isSheet && pieces.stream().anyMatch(p -> isFitted(Part.nameOf(p) + ".length"))) {
       items.add(new Item("blank.fit_reserve", "", shop.allowance("fit_reserve")));
     }
-    // A section long enough for a machine also leaves enough to hold.
-    if (!hasSection) {
+    // The last piece must be held; a section long enough for a machine leaves enough for that.
+    if (!endsInSection) {
       String hold = isSheet ? "sheet_hold" : "hold_reserve";
       items.add(new Item("blank." + hold, "", shop.allowance(hold)));
     }
@@ -195,7 +237,9 @@ public final class Blanks {
     if (does(Verb.JOINT_EDGE, definition)) {
       items.add(new Item("blank.edge_joint", "", shop.allowance("edge_joint")));
     }
-    if (rip != null) {
+    // Where nothing rips it to width, the room for it stays, so that the run shows that it is
+    // missing.
+    if (definition.bought() != Bought.SURFACED_4) {
       items.add(new Item("blank.kerf", "", kerf(rip, MachineKind.TABLE_SAW)));
       String strip = definition.bought() == Bought.SHEET ? "sheet_strip" : "falling_strip";
       items.add(new Item("blank." + strip, "", shop.allowance(strip)));
@@ -233,8 +277,21 @@ public final class Blanks {
     return !sizes.get(size).fitted().isEmpty();
   }
 
+  /** A formula's length; what is no length, or less than one, is a finding. */
   private Length evaluate(Located<String> formula) {
-    Evaluated evaluated = findings.take(sizes.evaluate(formula));
-    return evaluated == null ? Length.ZERO : evaluated.value().asLength();
+    Evaluated evaluated = findings.take(sizes.evaluateLength(formula));
+    if (evaluated == null) {
+      return Length.ZERO;
+    }
+    if (evaluated.length().signum() < 0) {
+      findings.add(
+          Finding.error(
+              "setting-without-size",
+              formula.at(),
+              "`%s` comes to %s, and a blank cannot be reckoned from that"
+                  .formatted(formula.value(), project.rule().printExactly(evaluated.length())),
+              "write a size of more than 0"));
+    }
+    return evaluated.length().max(Length.ZERO);
   }
 }

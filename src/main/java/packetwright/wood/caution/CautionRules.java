@@ -99,9 +99,10 @@ public final class CautionRules {
         && holds(hazard.when(), values);
   }
 
+  /** A student does not see the instructor's steps, so each of the two is told once. */
   private static boolean isNew(RunValues values, Set<String> seen) {
     MachineKind tool = values.run().tool();
-    return seen.add(tool == null ? "" : tool.word());
+    return seen.add(values.run().operation().by() + " " + (tool == null ? "" : tool.word()));
   }
 
   private static boolean holds(Formula when, RunValues values) {

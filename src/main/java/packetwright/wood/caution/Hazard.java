@@ -14,7 +14,8 @@ import packetwright.wood.caution.Caution.Signal;
  * @param at machines and hand tools that it is about; empty for any operation
  * @param when it is printed
  * @param signal severity
- * @param isOncePerMachine whether it is printed at the first step of each machine only
+ * @param isOncePerMachine whether it is printed only at the first step of each machine that the
+ *     student does, and the first that the instructor does
  * @param shows the amounts that its reason tells
  * @param source where it comes from
  * @param refusals what may not be printed, where the rule applies

@@ -17,26 +17,23 @@ import packetwright.wood.part.Part;
  * @param pieces by name, in the order they came into being
  * @param groups pieces that are glued together, by the name of the whole
  * @param gone names that no longer stand for a piece, with the step that used them up
- * @param inspected sizes that have been measured
  * @param dryFitted pieces that have been put together without glue
  */
 record Bench(
     Map<String, Workpiece> pieces,
     Map<String, List<String>> groups,
     Map<String, String> gone,
-    Set<String> inspected,
     Set<String> dryFitted) {
   /** Keeps its own copies, in order. */
   Bench {
     pieces = Collections.unmodifiableMap(new LinkedHashMap<>(pieces));
     groups = Collections.unmodifiableMap(new TreeMap<>(groups));
     gone = Collections.unmodifiableMap(new TreeMap<>(gone));
-    inspected = Collections.unmodifiableSet(new TreeSet<>(inspected));
     dryFitted = Collections.unmodifiableSet(new TreeSet<>(dryFitted));
   }
 
   static Bench empty() {
-    return new Bench(Map.of(), Map.of(), Map.of(), Set.of(), Set.of());
+    return new Bench(Map.of(), Map.of(), Map.of(), Set.of());
   }
 
   @Nullable Workpiece piece(String name) {
@@ -66,7 +63,7 @@ record Bench(
   Bench with(Workpiece piece) {
     Map<String, Workpiece> more = new LinkedHashMap<>(pieces);
     more.put(piece.name(), piece);
-    return new Bench(more, groups, gone, inspected, dryFitted);
+    return new Bench(more, groups, gone, dryFitted);
   }
 
   Bench withAll(Collection<Workpiece> changed) {
@@ -82,24 +79,18 @@ record Bench(
     fewer.remove(name);
     Map<String, String> used = new TreeMap<>(gone);
     used.put(name, step);
-    return new Bench(fewer, groups, used, inspected, dryFitted);
+    return new Bench(fewer, groups, used, dryFitted);
   }
 
   Bench withGroup(String name, List<String> members) {
     Map<String, List<String>> more = new TreeMap<>(groups);
     more.put(name, List.copyOf(members));
-    return new Bench(pieces, more, gone, inspected, dryFitted);
-  }
-
-  Bench withInspected(String size) {
-    Set<String> more = new TreeSet<>(inspected);
-    more.add(size);
-    return new Bench(pieces, groups, gone, more, dryFitted);
+    return new Bench(pieces, more, gone, dryFitted);
   }
 
   Bench withDryFitted(Collection<String> names) {
     Set<String> more = new TreeSet<>(dryFitted);
     more.addAll(names);
-    return new Bench(pieces, groups, gone, inspected, more);
+    return new Bench(pieces, groups, gone, more);
   }
 }

@@ -21,6 +21,8 @@ record CutterPlan(Length width, List<Length> stack, List<Length> offsets) {
   /** Choices are tried one by one, so their number is bounded; no real set has more. */
   private static final int MOST_BETWEEN = 12;
 
+  private static final int MOST_PASSES = 50;
+
   /** Keeps its own copies. */
   CutterPlan {
     stack = List.copyOf(stack);
@@ -28,21 +30,19 @@ record CutterPlan(Length width, List<Length> stack, List<Length> offsets) {
   }
 
   /**
-   * Plans a width. A stack that comes within the tolerance counts as the width asked. Where none
-   * does, the widest cutter that fits is moved over; inner passes stand on a graduation unless that
-   * would leave a ridge.
+   * Plans a width. Where no stack makes it, the widest cutter that fits is moved over; inner passes
+   * stand on a graduation unless that would leave a ridge.
    *
    * @param graduation of the project's rule, as a length
-   * @return none when even the narrowest cutter is wider
+   * @return none when even the narrowest cutter is wider, or so narrow that it takes too many
+   *     passes
    */
-  static @Nullable CutterPlan of(Length width, CutterSet set, Length tolerance, Length graduation) {
+  static @Nullable CutterPlan of(Length width, CutterSet set, Length graduation) {
     List<List<Length>> cutters = cutters(set);
     List<Length> exact =
         cutters.stream()
-            .filter(c -> !total(c).minus(width).magnitude().isMore(tolerance))
-            .min(
-                Comparator.<List<Length>, Length>comparing(c -> total(c).minus(width).magnitude())
-                    .thenComparing(List::size))
+            .filter(c -> total(c).equals(width))
+            .min(Comparator.comparing(List::size))
             .orElse(null);
     if (exact != null) {
       return new CutterPlan(width, exact, List.of(Length.ZERO));
@@ -58,8 +58,11 @@ record CutterPlan(Length width, List<Length> stack, List<Length> offsets) {
   }
 
   /** A cutter that is already set up, moved over as often as the width needs. */
-  static CutterPlan inPasses(Length width, List<Length> stack, Length graduation) {
+  static @Nullable CutterPlan inPasses(Length width, List<Length> stack, Length graduation) {
     Length cutter = total(stack);
+    if (width.isMore(cutter.times(MOST_PASSES))) {
+      return null;
+    }
     int passes = width.dividedBy(cutter).ceiling().intValueExact();
     List<Length> offsets = new ArrayList<>(List.of(Length.ZERO));
     Length last = width.minus(cutter);

@@ -40,12 +40,18 @@ final class Handwork {
       throw new IllegalStateException("no size " + target.value());
     }
     Located<String> named = s.operation().piece();
-    List<Workpiece> pieces = named == null ? List.of() : s.pieces(named);
+    if (named == null) {
+      s.error(
+          "inspect-without-piece",
+          "nothing says on which piece `" + size.name() + "` is measured",
+          "add `piece:` with the name of a part or a blank");
+      return s.done(s.bench(), null, List.of(), List.of(), null);
+    }
+    List<Workpiece> pieces = s.pieces(named);
     for (Workpiece piece : pieces) {
       requireCut(s, piece, "there is nothing to measure on it yet");
     }
-    Bench bench = s.bench().withInspected(size.name());
-    return s.done(bench, null, pieces, pieces, null);
+    return s.done(s.bench(), null, pieces, pieces, null);
   }
 
   /**

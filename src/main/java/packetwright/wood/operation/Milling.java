@@ -67,7 +67,7 @@ final class Milling {
   static @Nullable Outcome planeToThickness(Situation s) {
     Located<String> to = s.operation().to();
     Evaluated wanted = to == null ? null : s.length(to);
-    if (wanted == null) {
+    if (to == null || wanted == null) {
       if (to == null) {
         s.error("missing-to", "the thickness to plane to is missing", "add `to:` with a size");
       }
@@ -80,7 +80,7 @@ final class Milling {
             wanted.value().asLength(),
             "",
             Kind.BOUND,
-            s.tolerance(to == null ? "" : to.value().strip()));
+            s.tolerance(to.value().strip()));
     List<Workpiece> before = s.targets();
     List<Workpiece> after = new ArrayList<>();
     Length most = Length.ZERO;
@@ -160,8 +160,13 @@ final class Milling {
     if (most.signum() <= 0 || off.signum() <= 0) {
       return off;
     }
-    s.passes(off.dividedBy(most).ceiling().intValueExact());
-    return most.min(off);
+    Length each = most.min(off);
+    int passes = s.settings().needed(off, most);
+    if (passes > 1) {
+      s.settings().eachPass(each);
+    }
+    s.settings().passes(passes);
+    return each;
   }
 
   private static Work alongTheGrain(List<Workpiece> pieces, Length depth) {

@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import packetwright.definition.procedure.Operation;
 import packetwright.definition.procedure.Verb;
@@ -38,6 +39,42 @@ final class NameCheck {
     s.operation()
         .using()
         .forEach(name -> names.require("unknown-supply", "supply", name, supplies));
+    names.newName();
+    names.unread("leave", s.operation().leave(), Set.of(Verb.CROSSCUT));
+    names.unread("of", s.operation().of(), Set.of(Verb.CROSSCUT));
+    names.unread("to", s.operation().to(), Set.of(Verb.PLANE_TO_THICKNESS, Verb.RIP));
+    names.unread("makes", s.operation().makes(), Set.of(Verb.RIP, Verb.GLUE, Verb.DRY_FIT));
+  }
+
+  /** What an operation makes must not take the name of something else. */
+  private void newName() {
+    Located<String> makes = s.operation().makes();
+    if (makes == null) {
+      return;
+    }
+    Set<String> taken = new TreeSet<>(blanks());
+    inputs.parts().forEach(part -> taken.add(part.name()));
+    if (taken.contains(makes.value())) {
+      s.error(
+          "made-name-taken",
+          makes.at(),
+          "`" + makes.value() + "` is the name of a part or a blank already",
+          "give what this operation makes a name of its own");
+    }
+  }
+
+  /** A key that a verb does not read is a mistake, never passed over. */
+  private void unread(String key, @Nullable Located<String> written, Set<Verb> readBy) {
+    Verb verb = s.operation().verb().value();
+    if (written != null && !readBy.contains(verb)) {
+      String readers =
+          readBy.stream().map(v -> "`" + v.word() + "`").sorted().collect(Collectors.joining(", "));
+      s.error(
+          "key-unread",
+          written.at(),
+          "`" + key + "` says nothing to `" + verb.word() + "`; it belongs to " + readers,
+          "delete it");
+    }
   }
 
   private void targets() {

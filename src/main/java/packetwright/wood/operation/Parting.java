@@ -11,6 +11,7 @@ import packetwright.definition.shop.MachineKind;
 import packetwright.definition.size.Evaluated;
 import packetwright.definition.size.Size;
 import packetwright.text.measure.Length;
+import packetwright.text.measure.Quantity;
 import packetwright.text.source.Located;
 import packetwright.wood.blank.Blank;
 import packetwright.wood.operation.OperationRun.Feed;
@@ -72,6 +73,15 @@ final class Parting {
     if (rest == null) {
       return null;
     }
+    if (!rest.blank().equals(part.blank())) {
+      s.error(
+          "wrong-blank",
+          (of == null ? target : of).at(),
+          "part `%s` is cut from blank `%s`, and this is `%s`"
+              .formatted(part.name(), part.blank(), rest.blank()),
+          "write `of: " + part.blank() + "`, or change the part's `blank:`");
+      return null;
+    }
     MachineKind tool = s.tool(MachineKind.MITER_SAW);
     Side end = s.reference(Side.LEFT);
     requireStraightEdge(s, rest, Side.BOTTOM);
@@ -113,18 +123,19 @@ final class Parting {
     Length drawn = part.solid().length();
     Length reckoned = extra == null ? drawn : drawn.plus(extra.value().asLength());
     Kind kind = extra == null ? Kind.BOUND : Kind.FREE;
-    return s.set(
-        "stop",
-        reckoned,
-        "near",
-        kind,
-        s.tolerance(part.name() + ".length"),
-        !length.fitted().isEmpty(),
-        List.of());
+    return s.settings()
+        .set(
+            new Setting(
+                "stop",
+                Quantity.of(reckoned),
+                "near",
+                s.tolerance(part.name() + ".length"),
+                kind,
+                !length.fitted().isEmpty()));
   }
 
   private static @Nullable Outcome freed(Situation s, Part part, Workpiece whole, Cut cut) {
-    Length kerf = s.machineValue(cut.tool(), "kerf");
+    Length kerf = s.kerf(cut.tool());
     int already = s.bench().named(part.name()).size();
     List<Workpiece> result = new ArrayList<>();
     Bench bench = s.bench();
@@ -225,7 +236,7 @@ final class Parting {
                 ? piece.slice(1, width.minus(fence), width, s.index())
                 : piece.slice(1, Length.ZERO, fence, s.index()))
             .fresh(edge.opposite(), made);
-    Length strip = width.minus(fence).minus(s.machineValue(tool, "kerf")).max(Length.ZERO);
+    Length strip = width.minus(fence).minus(s.kerf(tool)).max(Length.ZERO);
     Bench bench = s.bench().with(ripped);
     List<Workpiece> result = new ArrayList<>(List.of(ripped));
     Located<String> makes = s.operation().makes();
@@ -262,14 +273,15 @@ final class Parting {
     Evaluated wanted = s.length(to == null ? new Located<>(name, s.operation().place()) : to);
     return wanted == null
         ? null
-        : s.set(
-            "fence",
-            wanted.value().asLength(),
-            "near",
-            Kind.BOUND,
-            s.tolerance(name),
-            !wanted.fitted().isEmpty(),
-            List.of());
+        : s.settings()
+            .set(
+                new Setting(
+                    "fence",
+                    Quantity.of(wanted.value().asLength()),
+                    "near",
+                    s.tolerance(name),
+                    Kind.BOUND,
+                    !wanted.fitted().isEmpty()));
   }
 
   static @Nullable Outcome cutToFit(Situation s) {

@@ -41,6 +41,11 @@ public record Setting(
     this(name, value, datum, tolerance, kind, fitted, List.of());
   }
 
+  /** The same setting at another length. */
+  Setting with(Length length) {
+    return new Setting(name, Quantity.of(length), datum, tolerance, kind, fitted, stack);
+  }
+
   /** How a wrong setting would show. */
   public enum Kind {
     /** It bounds a kept surface: 1/64 in off makes a wrong part. */

@@ -9,6 +9,7 @@ import packetwright.definition.project.Side;
 import packetwright.definition.shop.MachineKind;
 import packetwright.definition.shop.Shop.CutterSet;
 import packetwright.text.measure.Length;
+import packetwright.text.measure.Quantity;
 import packetwright.wood.operation.OperationRun.Feed;
 import packetwright.wood.operation.OperationRun.Turn;
 import packetwright.wood.operation.OperationRun.Work;
@@ -34,7 +35,7 @@ final class Shaping {
     }
     Aim aim = aims.get(0);
     if (aim.feature().kind() == FeatureKind.NOTCH) {
-      return Handcut.notch(s, aim, pieces);
+      return isSingle(s, aims) ? Handcut.notch(s, aim, pieces) : null;
     }
     boolean isAtEnds =
         aim.feature().kind() == FeatureKind.RABBET
@@ -48,7 +49,13 @@ final class Shaping {
     if (aims.isEmpty() || pieces.isEmpty()) {
       return null;
     }
-    return Handcut.hole(s, aims.get(0), pieces);
+    return isSingle(s, aims) ? Handcut.hole(s, aims.get(0), pieces) : null;
+  }
+
+  /** Whether there is but one feature, as there must be where each is laid out by itself. */
+  private static boolean isSingle(Situation s, List<Aim> aims) {
+    s.target();
+    return aims.size() == 1;
   }
 
   // ---- grooves, dadoes, rabbets along an edge
@@ -74,15 +81,7 @@ final class Shaping {
       requireReference(s, piece, fenceSide, aim.feature());
       for (Aim other : aims) {
         if (!isSameSetting(other, aim) || !near(other, piece, fenceSide).equals(reckoned)) {
-          s.error(
-              "settings-differ",
-              other.target().at(),
-              "`"
-                  + other.target().value()
-                  + "` needs another setting than `"
-                  + aim.target().value()
-                  + "`",
-              "write one operation for each");
+          settingsDiffer(s, other, aim);
           return null;
         }
       }
@@ -93,14 +92,16 @@ final class Shaping {
       return null;
     }
     Length cutter =
-        s.set(
-            "cutter",
-            plan.width(),
-            "",
-            Kind.BOUND,
-            s.tolerance(aim.size("width")),
-            false,
-            plan.stack());
+        s.settings()
+            .set(
+                new Setting(
+                    "cutter",
+                    Quantity.of(plan.width()),
+                    "",
+                    s.tolerance(aim.size("width")),
+                    Kind.BOUND,
+                    false,
+                    plan.stack()));
     List<Length> fences = fences(s, plan, reckoned);
     Length height = height(s, aim);
     Length deepest = deepestPass(s, tool, height);
@@ -127,6 +128,15 @@ final class Shaping {
             false,
             turns(s, pieces, fenceSide));
     return s.done(s.bench().withAll(after), tool, pieces, after, work);
+  }
+
+  private static void settingsDiffer(Situation s, Aim one, Aim other) {
+    s.error(
+        "settings-differ",
+        one.target().at(),
+        "`%s` needs another setting than `%s`"
+            .formatted(one.target().value(), other.target().value()),
+        "write one operation for each");
   }
 
   private static Side edgeOf(Part.Feature rabbet) {
@@ -201,7 +211,7 @@ final class Shaping {
         switch (tool) {
           case DADO_SET -> {
             CutterSet set = s.inputs().shop().cutters();
-            yield CutterPlan.of(width, set, Length.ZERO, graduation);
+            yield CutterPlan.of(width, set, graduation);
           }
           case TABLE_SAW ->
               width.isLess(blade) || blade.signum() <= 0
@@ -232,9 +242,7 @@ final class Shaping {
               isInner ? Kind.FREE : Kind.BOUND,
               null));
     }
-    if (passes > 1) {
-      s.passes(passes);
-    }
+    s.settings().passes(passes);
     return fences;
   }
 
@@ -285,6 +293,12 @@ final class Shaping {
           case "right" -> List.of(Side.RIGHT);
           default -> List.of(Side.LEFT, Side.RIGHT);
         };
+    for (Aim other : aims) {
+      if (!isSameSetting(other, aim)) {
+        settingsDiffer(s, other, aim);
+        return null;
+      }
+    }
     for (Workpiece piece : pieces) {
       for (Side end : ends) {
         requireReference(s, piece, end, aim.feature());
@@ -297,14 +311,20 @@ final class Shaping {
     if (stack.isEmpty()) {
       return null;
     }
-    Length cutter = CutterPlan.total(stack);
-    s.set("cutter", cutter, "", Kind.FREE, null, false, stack);
+    Length cutter =
+        s.settings()
+            .set(
+                new Setting(
+                    "cutter",
+                    Quantity.of(CutterPlan.total(stack)),
+                    "",
+                    null,
+                    Kind.FREE,
+                    false,
+                    stack));
     Length height = height(s, aim);
     Length deepest = deepestPass(s, tool, height);
-    int passes = stop.dividedBy(cutter).ceiling().intValueExact();
-    if (passes > 1) {
-      s.passes(passes);
-    }
+    s.settings().passes(s.settings().needed(stop, cutter));
     List<Workpiece> after = new ArrayList<>();
     for (Workpiece piece : pieces) {
       Workpiece cut = piece;

@@ -82,9 +82,9 @@ public final class Simulation {
       for (Operation operation : step.operations()) {
         Situation situation = new Situation(inputs, step, operation, bench, done, told);
         Outcome outcome = verb(situation);
-        situation.refuseUnknownSettings();
+        situation.settings().refuseUnknown();
         findings.addAll(situation.findings());
-        if (outcome == null) {
+        if (outcome == null || situation.settings().isStopped()) {
           return findings.checked(null);
         }
         done.add(outcome.run());

@@ -12,14 +12,13 @@ import packetwright.definition.project.Side;
 import packetwright.definition.shop.Machine;
 import packetwright.definition.shop.MachineKind;
 import packetwright.definition.size.Evaluated;
-import packetwright.text.measure.Dimension;
+import packetwright.definition.size.Size;
 import packetwright.text.measure.Length;
 import packetwright.text.measure.Quantity;
-import packetwright.text.measure.Rational;
+import packetwright.text.source.Checked;
 import packetwright.text.source.Finding;
 import packetwright.text.source.Findings;
 import packetwright.text.source.Located;
-import packetwright.text.source.NearMiss;
 import packetwright.text.source.Span;
 import packetwright.wood.operation.Setting.Kind;
 import packetwright.wood.operation.Simulation.Inputs;
@@ -36,7 +35,7 @@ final class Situation {
   private final List<OperationRun> earlier;
   private final Told told;
   private final Findings findings = new Findings();
-  private final List<Setting> settings = new ArrayList<>();
+  private final Settings settings = new Settings(this);
 
   Situation(
       Inputs inputs,
@@ -160,6 +159,25 @@ final class Situation {
     return inputs.shop().machine(kind);
   }
 
+  /** Width of wood that a tool turns to dust; a hand saw's is an allowance of the shop. */
+  Length kerf(MachineKind kind) {
+    Length kerf =
+        kind == MachineKind.HAND_SAW
+            ? inputs.shop().allowance("hand_kerf")
+            : machineValue(kind, "kerf");
+    // A dado set must not part anything; that it would is a caution's to say.
+    boolean isMissing = kerf.signum() == 0 && kind != MachineKind.DADO_SET;
+    if (isMissing && told.isNew("kerf-unknown", kind.word())) {
+      error(
+          "kerf-unknown",
+          "the shop profile does not say how wide a cut the `" + kind.word() + "` makes",
+          kind == MachineKind.HAND_SAW
+              ? "add `hand_kerf:` to the shop's allowances"
+              : "add `kerf:` to the machine");
+    }
+    return kerf;
+  }
+
   Length machineValue(MachineKind kind, String name) {
     Machine machine = inputs.shop().machine(kind);
     return machine == null ? Length.ZERO : machine.value(name, Length.ZERO);
@@ -276,75 +294,50 @@ final class Situation {
 
   /** A formula's length, or none with findings. */
   @Nullable Evaluated length(Located<String> formula) {
-    Evaluated evaluated = findings.take(inputs.sizes().evaluate(formula));
-    if (evaluated == null) {
-      return null;
+    Checked<Evaluated> checked = inputs.sizes().evaluateLength(formula);
+    checked.findings().forEach(f -> findings.add(f.inStep(step.label())));
+    Evaluated evaluated = checked.valueOrNull();
+    if (evaluated != null) {
+      requireInspected(evaluated.fitted());
     }
-    if (evaluated.value().dimension() != Dimension.LENGTH) {
-      error(
-          "not-a-length",
-          formula.at(),
-          "`"
-              + formula.value()
-              + "` is "
-              + evaluated.value().dimension().phrase()
-              + ", and a length is wanted",
-          "write a length, or a formula that gives one");
-      return null;
-    }
-    requireInspected(evaluated.fitted());
     return evaluated;
   }
 
   /** Notes an error for each measured size that nobody has measured yet. */
   void requireInspected(Set<String> measured) {
     for (String size : new TreeSet<>(measured)) {
-      if (!bench.inspected().contains(size) && told.isNew("not-inspected", size)) {
+      if (!isInspectedBefore(size) && told.isNew("not-inspected", size)) {
         error(
             "not-inspected",
             "this cut depends on `" + size + "`, which nobody has measured yet",
-            "add `- inspect: " + size + "` to an earlier step");
+            "add `- inspect: " + size + "`, with its `piece:`, to an earlier step");
       }
     }
   }
 
-  /**
-   * Sets a length on the machine. What the operation writes under {@code set} overrides what was
-   * reckoned.
-   *
-   * @return the length that is set
-   */
+  /** Whether an earlier step, not this one, has the students measure it. */
+  private boolean isInspectedBefore(String size) {
+    return earlier.stream()
+        .filter(run -> run.step().number() < step.number())
+        .filter(run -> run.operation().verb().value() == Verb.INSPECT)
+        .anyMatch(run -> run.operation().targets().stream().anyMatch(t -> t.value().equals(size)));
+  }
+
+  /** What is set on the machine so far. */
+  Settings settings() {
+    return settings;
+  }
+
+  /** Sets a length of a single thing that no measurement replaces. */
   Length set(String name, Length reckoned, String datum, Kind kind, @Nullable Length tolerance) {
-    return set(name, reckoned, datum, kind, tolerance, false, List.of());
-  }
-
-  /** The same for a length that a student's own measurement may replace, or a cutter stack. */
-  Length set(
-      String name,
-      Length reckoned,
-      String datum,
-      Kind kind,
-      @Nullable Length tolerance,
-      boolean fitted,
-      List<Length> stack) {
-    Located<String> written = operation.set().get(name);
-    Evaluated over = written == null ? null : length(written);
-    Length value = over == null ? reckoned : over.value().asLength();
-    settings.add(new Setting(name, Quantity.of(value), datum, tolerance, kind, fitted, stack));
-    return value;
-  }
-
-  /** Notes how many passes are made. */
-  void passes(int count) {
-    settings.add(
-        new Setting("passes", Quantity.number(Rational.of(count)), "", null, Kind.FREE, false));
+    return settings.set(new Setting(name, Quantity.of(reckoned), datum, tolerance, kind, false));
   }
 
   /** The tolerance of a size, where it is stated for it or for the one size that it equals. */
   @Nullable Length tolerance(String size) {
     String name = size;
     for (int hops = 0; hops < 8; hops++) {
-      packetwright.definition.size.Size found = inputs.sizes().find(name);
+      Size found = inputs.sizes().find(name);
       if (found == null) {
         return null;
       }
@@ -361,23 +354,6 @@ final class Situation {
     return null;
   }
 
-  void refuseUnknownSettings() {
-    Set<String> known = new TreeSet<>();
-    settings.forEach(s -> known.add(s.name()));
-    operation
-        .set()
-        .forEach(
-            (name, formula) -> {
-              if (!known.contains(name)) {
-                error(
-                    "unknown-setting",
-                    formula.at(),
-                    "this operation has no setting `" + name + "`",
-                    NearMiss.hint(name, known));
-              }
-            });
-  }
-
   /** The operation as done. */
   Outcome done(
       Bench after,
@@ -388,6 +364,7 @@ final class Situation {
     Machine machine = tool == null ? null : machine(tool);
     return new Outcome(
         after,
-        new OperationRun(step, operation, tool, machine, before, result, settings, work, null));
+        new OperationRun(
+            step, operation, tool, machine, before, result, settings.list(), work, null));
   }
 }

@@ -84,7 +84,7 @@ final class Cells {
     return solid.removals().stream()
         .filter(Bore.class::isInstance)
         .map(r -> clipped((Bore) r, solid))
-        .filter(bore -> bore.depth().signum() > 0 && !isInAir(bore, solid))
+        .filter(bore -> bore.depth().signum() > 0 && !isGone(bore, solid))
         .distinct()
         .sorted(java.util.Comparator.comparing(Bore::toString))
         .toList();
@@ -97,8 +97,10 @@ final class Cells {
         bore.axis(), bore.centre().with(bore.axis(), begin), end.minus(begin), bore.diameter());
   }
 
-  private static boolean isInAir(Bore bore, Solid solid) {
+  /** Whether nothing of a hole is left to see: all of it in air, or outside the block. */
+  private static boolean isGone(Bore bore, Solid solid) {
     Box around = bore.around();
-    return troughs(solid).stream().anyMatch(trough -> trough.contains(around));
+    return !solid.block().overlaps(around)
+        || troughs(solid).stream().anyMatch(trough -> trough.contains(around));
   }
 }

@@ -39,6 +39,12 @@ public record Solid(Length length, Length width, Length thickness, List<Removal>
     };
   }
 
+  /** The block as a box. */
+  public Box block() {
+    return new Box(
+        new Point(Length.ZERO, Length.ZERO, Length.ZERO), new Point(length, width, thickness));
+  }
+
   /** The coordinate of a side on its axis. */
   public Length coordinate(Side side) {
     return side.isFar() ? extent(side.axis()) : Length.ZERO;
@@ -68,6 +74,10 @@ public record Solid(Length length, Length width, Length thickness, List<Removal>
    * order tells which operation made each.
    */
   public Solid slice(int axis, Length from, Length to) {
+    if (from.signum() < 0 || !from.isLess(to) || to.isMore(extent(axis))) {
+      throw new IllegalArgumentException(
+          "no slice from " + from + " to " + to + " of " + extent(axis) + " on axis " + axis);
+    }
     List<Removal> moved = removals.stream().map(r -> r.moved(axis, from)).toList();
     Length extent = to.minus(from);
     return new Solid(

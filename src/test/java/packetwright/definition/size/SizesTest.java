@@ -148,6 +148,18 @@ class SizesTest {
   }
 
   @Test
+  void tellsALengthFromWhatIsNone() {
+    Sizes sizes = corner().good();
+    assertThat(sizes.evaluateLength(formula("2 * tongue")).value().length())
+        .isEqualTo(Length.ofInches(1, 2));
+    Checked<Evaluated> count = sizes.evaluateLength(formula("back_end.count"));
+    assertThat(count.hasValue()).isFalse();
+    assertThat(count.findings()).extracting(Finding::code).containsExactly("not-a-length");
+    assertThat(count.findings().get(0).message())
+        .isEqualTo("`back_end.count` is a number, and a length is wanted");
+  }
+
+  @Test
   void aFormulaThatNamesNothingKnownHintsAtWhatIs() {
     Checked<Evaluated> evaluated = corner().good().evaluate(formula("end_lenght + 1"));
     assertThat(evaluated.findings()).hasSize(1);

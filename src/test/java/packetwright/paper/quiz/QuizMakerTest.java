@@ -1,7 +1,6 @@
 package packetwright.paper.quiz;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static packetwright.paper.quiz.TrialQuiz.PROJECT;
 import static packetwright.paper.quiz.TrialQuiz.WORDS;
 import static packetwright.paper.quiz.TrialQuiz.codes;
 import static packetwright.paper.quiz.TrialQuiz.definition;
@@ -19,7 +18,6 @@ import packetwright.definition.project.QuizDefinition.QuestionDefinition;
 import packetwright.paper.quiz.Quiz.Mistake;
 import packetwright.paper.quiz.Quiz.Question;
 import packetwright.text.source.Checked;
-import packetwright.text.source.Finding;
 
 class QuizMakerTest {
   private static final QuestionDefinition READ =
@@ -104,25 +102,6 @@ class QuizMakerTest {
   }
 
   @Test
-  void namesTheNearestKind() {
-    Checked<Quiz> made =
-        QuizMaker.make(
-            TrialQuiz.input("A", PROJECT.rule(), List.of(definition("read_rul", 1, ""))));
-    Finding finding = made.findings().get(0);
-    assertThat(finding.code()).isEqualTo("unknown-question-kind");
-    assertThat(finding.hint()).isEqualTo("write `read_rule`");
-    assertThat(made.hasValue()).isFalse();
-  }
-
-  @Test
-  void refusesCountsThatNoPageHolds() {
-    assertThat(codes(definition("read_rule", 0, "", "rule=1/16", "from=0", "to=6")))
-        .containsExactly("question-count");
-    assertThat(codes(definition("read_rule", 51, "", "rule=1/16", "from=0", "to=6")))
-        .containsExactly("question-count");
-  }
-
-  @Test
   void namesWhatIsMissingAndWhatIsNotNeeded() {
     assertThat(codes(definition("read_rule", 1, "", "rule=1/16", "from=0")))
         .containsExactly("missing-question-value");
@@ -139,7 +118,7 @@ class QuizMakerTest {
     assertThat(codes(definition("add", 1, "grove_width", "of=panel_thickness|play")))
         .containsExactly("unknown-name");
     assertThat(codes(definition("add", 1, "", "of=board_width * box_length|play")))
-        .containsExactly("question-not-a-length");
+        .containsExactly("not-a-length");
   }
 
   @Test

@@ -40,7 +40,7 @@ class CautionRulesTest {
   private static final TrialOperation GROOVE =
       TrialOperation.of(Verb.CUT, MachineKind.DADO_SET, FEATHERBOARD, PUSH_BLOCK).fed(Feed.ALONG);
   private static final TrialOperation RABBET =
-      TrialOperation.of(Verb.CUT, MachineKind.DADO_SET, MITER_GAUGE).fed(Feed.ACROSS);
+      TrialOperation.of(Verb.CUT, MachineKind.DADO_SET, MITER_GAUGE, CLAMPS).fed(Feed.ACROSS);
   private static final TrialOperation MITER =
       TrialOperation.of(Verb.CROSSCUT, MachineKind.MITER_SAW);
   private static final TrialOperation JOINT =
@@ -92,9 +92,11 @@ class CautionRulesTest {
         row("hidden_cutter", RABBET.through(), RABBET),
         row("dado_across", RABBET, GROOVE),
         row("deep_pass", GROOVE.where("depth", 25), GROOVE.where("depth", 24)),
-        row("miter_saw_hands", MITER, SAW),
+        row("miter_saw_held", MITER, MITER.with(CLAMPS)),
+        row("miter_saw_held", MITER.with(BACKER), SAW),
+        row("miter_saw_clamped", MITER.with(CLAMPS), MITER),
         row("stop_block", MITER.stopped(), MITER),
-        under("clamped_piece", MITER.with(CLAMPS), "held", 9 * INCH),
+        row("stop_block", MITER.stopped(), MITER.with(CLAMPS).stopped()),
         upTo("thin_at_miter_saw", MITER.with(BACKER), "thickness", 16),
         row("jointer_hands", JOINT, PLANE),
         row("planer_feed", PLANE, JOINT),
@@ -104,8 +106,8 @@ class CautionRulesTest {
         row("router_in_hand", at(Verb.ROUT, MachineKind.HANDHELD_ROUTER), ROUT),
         row("sander_grab", at(Verb.SAND, MachineKind.DISC_SANDER), ROUT),
         row("nailer_hand", at(Verb.NAIL, MachineKind.NAILER), ROUT),
-        row("chisel_edge", at(Verb.CUT, MachineKind.CHISEL), ROUT),
-        row("hand_tool_slip", at(Verb.CUT_TO_FIT, MachineKind.BLOCK_PLANE), ROUT),
+        row("edge_tool", at(Verb.CUT, MachineKind.CHISEL), ROUT),
+        row("edge_tool", at(Verb.CUT_TO_FIT, MachineKind.BLOCK_PLANE), ROUT),
         row("glue_skin", at(Verb.GLUE, MachineKind.CLAMP), at(Verb.DRY_FIT, MachineKind.CLAMP)),
         row("oily_rags", at(Verb.FINISH, MachineKind.BRUSH), at(Verb.GLUE, MachineKind.BRUSH)),
         row("finish_fumes", at(Verb.FINISH, MachineKind.BRUSH), at(Verb.GLUE, MachineKind.BRUSH)),
@@ -134,6 +136,8 @@ class CautionRulesTest {
         row("featherboard-missing", GROOVE.with(PUSH_BLOCK), GROOVE.with(JIG)),
         under("piece-too-short", GROOVE, "length", 12 * INCH),
         row("gauge-missing", RABBET.with(CLAMPS), RABBET),
+        row("clamps-missing", RABBET.with(MITER_GAUGE), RABBET),
+        row("clamps-missing", RABBET.with(MITER_GAUGE), RABBET.with(MITER_GAUGE, JIG)),
         under("piece-too-short", RABBET, "length", 9 * INCH),
         row("cut-too-deep", GROOVE.where("depth", 25), GROOVE.where("depth", 24)),
         row("cut-too-deep", JOINT.where("depth", 3), JOINT.where("depth", 2)),
@@ -145,6 +149,7 @@ class CautionRulesTest {
             MITER.where("held", 9 * INCH - 1),
             MITER.with(CLAMPS).where("held", 9 * INCH - 1)),
         under("held-too-short", MITER.with(CLAMPS), "held", 4 * INCH),
+        under("held-too-short", MITER.with(JIG), "held", 4 * INCH),
         upTo("backer-missing", MITER, "thickness", 16),
         row(
             "backer-missing",
@@ -176,7 +181,11 @@ class CautionRulesTest {
         row(
             "clamps-missing",
             at(Verb.CUT, MachineKind.CHISEL),
-            TrialOperation.of(Verb.CUT, MachineKind.CHISEL, CLAMPS)));
+            TrialOperation.of(Verb.CUT, MachineKind.CHISEL, CLAMPS)),
+        row(
+            "clamps-missing",
+            at(Verb.CUT, MachineKind.CHISEL),
+            at(Verb.CUT, MachineKind.BLOCK_PLANE)));
   }
 
   private static Checked<List<Caution>> apply(Shop shop, TrialOperation... operations) {
@@ -290,6 +299,17 @@ class CautionRulesTest {
   }
 
   @Test
+  void tellsTheMachineRuleToTheStudentThoughTheInstructorSawItBefore() {
+    List<Caution> cautions =
+        apply(TrialOperation.shop(), JOINT.byInstructor(), JOINT.inStep(2), JOINT.inStep(3))
+            .value();
+    assertThat(cautions)
+        .filteredOn(c -> c.rule().equals("powered_machine"))
+        .extracting(Caution::step)
+        .containsExactly(1, 2);
+  }
+
+  @Test
   void sortsByStepAndThenBySeverity() {
     TrialOperation sand = at(Verb.SAND, MachineKind.DISC_SANDER).inStep(2);
     TrialOperation finish = at(Verb.FINISH, MachineKind.BRUSH).inStep(2);
@@ -309,9 +329,17 @@ class CautionRulesTest {
   }
 
   @Test
+  void theReasonAtTheMiterSawTellsWhatIsHeldAndNotTheWholeBoard() {
+    assertThat(apply(TrialOperation.shop(), MITER.where("held", 10 * INCH)).value())
+        .filteredOn(c -> c.rule().equals("miter_saw_held"))
+        .extracting(Caution::why)
+        .containsExactly("Held by hand: 10 in; the limit by hand is 9 in.");
+  }
+
+  @Test
   void aRoughCutWithoutPiecesBeforeItStillWarns() {
     assertThat(fired(at(Verb.ROUGH_CUT, MachineKind.MITER_SAW).withoutCut()))
-        .contains("miter_saw_hands", "powered_machine");
+        .containsExactlyInAnyOrder("miter_saw_held", "powered_machine");
     assertThat(refused(at(Verb.ROUGH_CUT, MachineKind.MITER_SAW).withoutCut())).isEmpty();
   }
 

@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import packetwright.definition.project.ProjectFolder;
+import packetwright.definition.shop.MachineKind;
 import packetwright.plan.lesson.Lessons;
 import packetwright.plan.lesson.Lessons.Request;
 import packetwright.text.source.Finding;
@@ -54,8 +55,9 @@ class SampleRefusalsTest {
         new Edit("featherboard-missing", 7, grooves, controls, "[push_block]"),
         new Edit("push-block-missing", 7, grooves, controls, "[featherboard]"),
         new Edit("gauge-missing", 9, "## Cut the rabbets", "miter_gauge, ", ""),
+        new Edit("clamps-missing", 9, "## Cut the rabbets", "clamps, ", ""),
         new Edit("held-too-short", 11, "## Cut the back end", "  with: [clamps]\n", ""),
-        new Edit("backer-missing", 15, "## Cut the bottom", "  with: [backer]\n", ""),
+        new Edit("backer-missing", 15, "## Cut the bottom", ", backer]", "]"),
         new Edit("clamps-missing", 19, "at: chisel", "  with: [clamps]\n", ""),
         Edit.inShop("piece-too-short", 9, "gauge_shortest: 9", "gauge_shortest: 9-1/64"),
         Edit.inShop("held-too-short", 8, "held_shortest: 9", "held_shortest: 9-1/64"),
@@ -88,6 +90,20 @@ class SampleRefusalsTest {
   @Test
   void theSampleIsRefusedNothing() {
     assertThat(Lessons.workOut(SAMPLE, Request.plain()).findings()).isEmpty();
+  }
+
+  @Test
+  void aMiterSawStepHasAtMostTwoStatementsBesideTheMachineRule() {
+    var lesson = Lessons.workOut(SAMPLE, Request.plain()).value();
+    assertThat(lesson.run().operations())
+        .filteredOn(o -> o.tool() == MachineKind.MITER_SAW)
+        .hasSizeGreaterThan(5)
+        .allSatisfy(
+            o ->
+                assertThat(lesson.cautions())
+                    .filteredOn(c -> c.step() == o.step().number())
+                    .filteredOn(c -> !c.rule().equals("powered_machine"))
+                    .hasSizeBetween(1, 2));
   }
 
   @Test

@@ -36,7 +36,8 @@ record TrialOperation(
     Map<String, Long> amounts,
     Feed feed,
     boolean parts,
-    boolean cuts) {
+    boolean cuts,
+    Operation.By by) {
 
   /** A cut in a piece 36 x 4 x 3/4 that is held 36. */
   static TrialOperation of(Verb verb, MachineKind tool, Control... with) {
@@ -48,44 +49,74 @@ record TrialOperation(
         };
     boolean through = verb == Verb.RIP || verb == Verb.CROSSCUT || verb == Verb.SQUARE_END;
     return new TrialOperation(
-        verb, tool, Set.of(with), false, 1, "wall", Map.of(), feed, through, true);
+        verb,
+        tool,
+        Set.of(with),
+        false,
+        1,
+        "wall",
+        Map.of(),
+        feed,
+        through,
+        true,
+        Operation.By.STUDENT);
   }
 
   TrialOperation with(Control... other) {
     return new TrialOperation(
-        verb, tool, Set.of(other), stop, step, piece, amounts, feed, parts, cuts);
+        verb, tool, Set.of(other), stop, step, piece, amounts, feed, parts, cuts, by);
   }
 
   TrialOperation stopped() {
-    return new TrialOperation(verb, tool, controls, true, step, piece, amounts, feed, parts, cuts);
+    return new TrialOperation(
+        verb, tool, controls, true, step, piece, amounts, feed, parts, cuts, by);
   }
 
   TrialOperation inStep(int number) {
     return new TrialOperation(
-        verb, tool, controls, stop, number, piece, amounts, feed, parts, cuts);
+        verb, tool, controls, stop, number, piece, amounts, feed, parts, cuts, by);
   }
 
   TrialOperation on(String name) {
-    return new TrialOperation(verb, tool, controls, stop, step, name, amounts, feed, parts, cuts);
+    return new TrialOperation(
+        verb, tool, controls, stop, step, name, amounts, feed, parts, cuts, by);
   }
 
   TrialOperation fed(Feed how) {
-    return new TrialOperation(verb, tool, controls, stop, step, piece, amounts, how, parts, cuts);
+    return new TrialOperation(
+        verb, tool, controls, stop, step, piece, amounts, how, parts, cuts, by);
   }
 
   TrialOperation through() {
-    return new TrialOperation(verb, tool, controls, stop, step, piece, amounts, feed, true, cuts);
+    return new TrialOperation(
+        verb, tool, controls, stop, step, piece, amounts, feed, true, cuts, by);
   }
 
   TrialOperation withoutCut() {
-    return new TrialOperation(verb, tool, controls, stop, step, piece, amounts, feed, parts, false);
+    return new TrialOperation(
+        verb, tool, controls, stop, step, piece, amounts, feed, parts, false, by);
+  }
+
+  TrialOperation byInstructor() {
+    return new TrialOperation(
+        verb,
+        tool,
+        controls,
+        stop,
+        step,
+        piece,
+        amounts,
+        feed,
+        parts,
+        cuts,
+        Operation.By.INSTRUCTOR);
   }
 
   /** {@code length}, {@code width}, {@code thickness}, {@code made}, {@code fence} and so on. */
   TrialOperation where(String name, long sixtyFourths) {
     Map<String, Long> more = new LinkedHashMap<>(amounts);
     more.put(name, sixtyFourths);
-    return new TrialOperation(verb, tool, controls, stop, step, piece, more, feed, parts, cuts);
+    return new TrialOperation(verb, tool, controls, stop, step, piece, more, feed, parts, cuts, by);
   }
 
   private Length amount(String name, long otherwise) {
@@ -112,7 +143,7 @@ record TrialOperation(
             Map.of(),
             null,
             List.of(),
-            Operation.By.STUDENT);
+            by);
     Step of = new Step(step, "step-" + step, "Step " + step, at, List.of(operation), List.of());
     Length length = amount("length", 36 * 64);
     Length width = amount("width", 4 * 64);

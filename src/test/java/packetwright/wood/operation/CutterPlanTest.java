@@ -21,7 +21,7 @@ class CutterPlanTest {
 
   @Test
   void stacksNineThirtySecondsWithOneShim() {
-    CutterPlan plan = CutterPlan.of(Length.ofInches(9, 32), SET, Length.ZERO, GRADUATION);
+    CutterPlan plan = CutterPlan.of(Length.ofInches(9, 32), SET, GRADUATION);
     assertThat(plan)
         .isEqualTo(
             new CutterPlan(
@@ -36,7 +36,7 @@ class CutterPlanTest {
     CutterSet more =
         new CutterSet(
             EIGHTH, List.of(EIGHTH, EIGHTH, EIGHTH, EIGHTH, Length.ofInches(1, 16)), List.of());
-    CutterPlan plan = CutterPlan.of(Length.ofInches(11, 16), more, Length.ZERO, GRADUATION);
+    CutterPlan plan = CutterPlan.of(Length.ofInches(11, 16), more, GRADUATION);
     assertThat(plan).isNotNull();
     assertThat(plan.stack()).hasSize(6);
     assertThat(CutterPlan.total(plan.stack())).isEqualTo(Length.ofInches(11, 16));
@@ -44,7 +44,7 @@ class CutterPlanTest {
 
   @Test
   void movesOneBladeOverWhereTheNarrowestStackIsTooWide() {
-    CutterPlan plan = CutterPlan.of(Length.ofInches(7, 32), SET, Length.ZERO, GRADUATION);
+    CutterPlan plan = CutterPlan.of(Length.ofInches(7, 32), SET, GRADUATION);
     assertThat(plan)
         .isEqualTo(
             new CutterPlan(EIGHTH, List.of(EIGHTH), List.of(Length.ZERO, Length.ofInches(3, 32))));
@@ -52,7 +52,7 @@ class CutterPlanTest {
 
   @Test
   void hasNoPlanUnderOneBlade() {
-    assertThat(CutterPlan.of(Length.ofInches(3, 32), SET, Length.ZERO, GRADUATION)).isNull();
+    assertThat(CutterPlan.of(Length.ofInches(3, 32), SET, GRADUATION)).isNull();
   }
 
   @Property
@@ -62,6 +62,7 @@ class CutterPlanTest {
     Length width = Length.ofInches(sixtyFourths, 64);
     Length blade = Length.ofInches(Math.min(bladeSixtyFourths, sixtyFourths), 64);
     CutterPlan plan = CutterPlan.inPasses(width, List.of(blade), GRADUATION);
+    assertThat(plan).isNotNull();
     List<Length> offsets = plan.offsets();
     assertThat(offsets.get(0)).isEqualTo(Length.ZERO);
     assertThat(offsets.get(offsets.size() - 1).plus(blade)).isEqualTo(width);

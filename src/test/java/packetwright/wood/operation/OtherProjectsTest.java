@@ -129,7 +129,7 @@ class OtherProjectsTest {
             .value()
             .replace(
                 "- cut: side.end_rabbets",
-                "- cut: side.divider\n  from: left\n  at: dado_set\n  with: [miter_gauge]\n"
+                "- cut: side.divider\n  from: left\n  at: dado_set\n  with: [miter_gauge, clamps]\n"
                     + dadoed
                     + "- cut: side.end_rabbets")
             .replace(
