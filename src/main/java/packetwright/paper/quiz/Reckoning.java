@@ -90,9 +90,12 @@ final class Reckoning {
     }
     Length drawn = about.value().asLength();
     Rational asked = form.answer(amounts);
-    Rational rounded =
-        drawn.inches().dividedBy(desk.unit().inBase()).roundedTo(desk.input().rule().graduation());
-    if (!rounded.equals(asked)) {
+    // Each amount is put on the rule, which moves it by half a graduation at most.
+    Rational graduation = desk.input().rule().graduation();
+    Rational exact = drawn.inches().dividedBy(desk.unit().inBase());
+    Rational off = exact.minus(asked);
+    Rational most = graduation.times(Rational.of(amounts.size() + 1L, 2));
+    if (off.compareTo(most) > 0 || off.negated().compareTo(most) > 0) {
       var rule = desk.input().rule();
       Length found = new Length(asked.times(desk.unit().inBase()));
       desk.report(
