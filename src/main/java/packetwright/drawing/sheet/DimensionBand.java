@@ -17,6 +17,10 @@ final class DimensionBand {
   private static final double NEXT = 6 * 72 / 25.4;
 
   private static final double CLEAR = 3;
+
+  /** Between a number and the next above it. */
+  private static final double APART = 12;
+
   private static final int MOST_ROWS = 40;
 
   /** How far along its line a number that does not fit is pushed before it goes the other way. */
@@ -169,11 +173,19 @@ final class DimensionBand {
       boolean isCrowded =
           other.row == spot.row && spot.begin < other.end - 0.01 && other.begin < spot.end - 0.01;
       // In a chain the arrowheads of two dimensions may meet at one extension line, tip to tip.
-      if (isCut || isCrowded || other.isCutBy(spot, isLevel)) {
+      if (isCut || isCrowded || isStacked(spot, other) || other.isCutBy(spot, isLevel)) {
         return false;
       }
     }
     return true;
+  }
+
+  /** Numbers right over one another would read as one. */
+  private boolean isStacked(Spot one, Spot other) {
+    double apart =
+        (Dimension.along(false, one.wish.text) + Dimension.along(false, other.wish.text)) / 2
+            + APART;
+    return !isLevel && one.row == other.row && Math.abs(one.middle - other.middle) < apart;
   }
 
   private static boolean isWithin(double place, double low, double high) {
