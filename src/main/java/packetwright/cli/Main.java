@@ -3,6 +3,7 @@ package packetwright.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import packetwright.definition.project.ProjectFolder;
 import packetwright.paper.publish.OutputFolder;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -64,7 +65,7 @@ public final class Main {
     commandLine.setOut(terminal.out());
     commandLine.setErr(terminal.err());
     commandLine.setCaseInsensitiveEnumValuesAllowed(true);
-    commandLine.getSubcommands().values().forEach(c -> c.setUsageHelpAutoWidth(true));
+    commandLine.getSubcommands().values().forEach(Main::help);
     commandLine.setExecutionExceptionHandler(
         (exception, command, parsed) -> {
           if (exception instanceof IOException) {
@@ -76,6 +77,16 @@ public final class Main {
         });
     int status = commandLine.execute(arguments.length == 0 ? new String[] {"--help"} : arguments);
     return arguments.length == 0 ? WRONG_USAGE : status;
+  }
+
+  /** Gives a command {@code --help}, and a last line there that names the samples. */
+  private static void help(CommandLine command) {
+    command.setUsageHelpAutoWidth(true);
+    command
+        .getCommandSpec()
+        .mixinStandardHelpOptions(true)
+        .usageMessage()
+        .footer("Samples: " + String.join(", ", ProjectFolder.samples()));
   }
 
   private static String said(Exception exception) {

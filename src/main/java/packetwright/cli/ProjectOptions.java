@@ -50,8 +50,17 @@ final class ProjectOptions {
 
   /** What the instructor asks for. */
   Request request() {
-    return new Request(
-        shop == null ? "" : shop.toString(), set, new LinkedHashSet<>(options), term);
+    return new Request(shopName(), set, new LinkedHashSet<>(options), term);
+  }
+
+  /** As typed, but never like the name of a file in the project. */
+  private String shopName() {
+    Path file = shop;
+    if (file == null) {
+      return "";
+    }
+    String name = file.toString();
+    return file.isAbsolute() || name.startsWith(".") ? name : "./" + name;
   }
 
   /**
@@ -80,7 +89,7 @@ final class ProjectOptions {
         files -> {
           ProjectFolder more =
               set.isEmpty() ? files : files.with(Lessons.SET, String.join("\n", set));
-          return shop == null ? more : more.with(shop.toString(), shopText);
+          return shop == null ? more : more.with(shopName(), shopText);
         });
   }
 

@@ -12,6 +12,7 @@ import packetwright.text.measure.Dimension;
 import packetwright.text.measure.Quantity;
 import packetwright.text.source.Finding;
 import packetwright.text.source.NearMiss;
+import packetwright.text.source.Span;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -20,6 +21,9 @@ import picocli.CommandLine.Parameters;
     name = "show",
     description = "Shows sizes, each with the formula and the numbers that it comes from.")
 final class ShowCommand extends ProjectCommand {
+  /** Under which findings show the names on the command line. */
+  private static final String NAMES = "show";
+
   @Parameters(
       index = "1..*",
       paramLabel = "NAME",
@@ -39,13 +43,10 @@ final class ShowCommand extends ProjectCommand {
       terminal().print(LessonJson.of(lesson));
       return Main.DONE;
     }
-    for (String name : names) {
-      if (lesson.sizes().find(name) == null) {
-        List<String> known = lesson.sizes().all().stream().map(Size::name).toList();
-        terminal()
-            .complain("no size is called `%s`; %s%n".formatted(name, NearMiss.hint(name, known)));
-        return Main.HAS_ERRORS;
-      }
+    List<Finding> unknown = unknown(lesson);
+    if (!unknown.isEmpty()) {
+      terminal().complain(Report.text(unknown, folder.with(NAMES, String.join("\n", names))));
+      return Main.HAS_ERRORS;
     }
     StringBuilder text = new StringBuilder();
     for (Size size : lesson.sizes().all()) {
@@ -56,6 +57,24 @@ final class ShowCommand extends ProjectCommand {
     }
     terminal().print(text.toString());
     return Main.DONE;
+  }
+
+  /** A finding for each name on the command line that is no size. */
+  private List<Finding> unknown(Lesson lesson) {
+    List<String> known = lesson.sizes().all().stream().map(Size::name).toList();
+    List<Finding> findings = new ArrayList<>();
+    for (int i = 0; i < names.size(); i++) {
+      String name = names.get(i);
+      if (lesson.sizes().find(name) == null) {
+        findings.add(
+            Finding.error(
+                "unknown-name",
+                new Span(NAMES, i + 1, 1, Math.max(1, name.length())),
+                "no size is called `" + name + "`",
+                NearMiss.hint(name, known)));
+      }
+    }
+    return findings;
   }
 
   private static boolean isOwn(Size size) {
@@ -84,7 +103,7 @@ final class ShowCommand extends ProjectCommand {
 
   private static String print(Lesson lesson, Quantity quantity) {
     return quantity.dimension() == Dimension.LENGTH
-        ? lesson.project().rule().printExactly(quantity.asLength()).toString()
+        ? lesson.project().rule().printExactly(quantity.asLength()).graded()
         : quantity.value().toString();
   }
 }

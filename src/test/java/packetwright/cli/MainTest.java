@@ -5,9 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -107,6 +110,96 @@ class MainTest {
     Ended ended = run("check", "--json", folder.toString());
     assertThat(ended.status()).isEqualTo(1);
     assertThat(ended.out()).contains("\"code\": \"unknown-verb\"").contains("\"line\": ");
+  }
+
+  @Test
+  void checksTheQuizToo() throws IOException {
+    Path folder = sampleWith("quiz.yaml", "from: 0, to: 6", "from: 0, to: 8");
+    Ended ended = run("check", folder.toString());
+    assertThat(ended.status()).isEqualTo(1);
+    assertThat(ended.out()).isEmpty();
+    assertThat(ended.err()).contains("[rule-too-long]").contains("quiz.yaml:3:58");
+    assertThat(run("check", "--json", folder.toString()).out()).contains("rule-too-long");
+    assertThat(run("make", folder.toString(), "--out", temporary.resolve("out").toString()).err())
+        .isEqualTo(ended.err());
+  }
+
+  @Test
+  void pointsAtANameThatIsNoSize() {
+    Ended ended = run("show", "sliding-lid-box", "tongue", "tonge");
+    assertThat(ended.status()).isEqualTo(1);
+    assertThat(ended.out()).isEmpty();
+    assertThat(ended.err())
+        .contains("error: no size is called `tonge`   [unknown-name]")
+        .contains("show:2:1")
+        .contains("try: write `tongue`")
+        .contains("1 error");
+  }
+
+  @Test
+  void showsThatAPrintedValueIsALittleOff() {
+    Ended ended = run("show", "sliding-lid-box", "board_width", "--set", "board_width=101.5 mm");
+    assertThat(ended.out()).startsWith("board_width        4 in scant");
+    assertThat(run("show", "--json", "sliding-lid-box", "--set", "board_width=101.5 mm").out())
+        .contains("\"text\": \"4 in scant\"");
+  }
+
+  @Test
+  void helpsAndTellsItsVersion() {
+    assertThat(run("--version")).isEqualTo(new Ended(0, "packetwright 1\n", ""));
+    assertThat(run().status()).isEqualTo(2);
+    assertThat(run().out() + run().err()).contains("Usage: packetwright");
+    for (String command : List.of("make", "check", "show")) {
+      Ended ended = run(command, "--help");
+      assertThat(ended.status()).isZero();
+      assertThat(ended.out()).contains("Usage: packetwright " + command);
+      assertThat(ended.out()).contains("Samples: ").contains("sliding-lid-box");
+    }
+  }
+
+  /** The packet's files do not tell where its shop profile lay, and hold the one that was used. */
+  @Test
+  void keepsTheShopProfileThatWasUsed() throws IOException {
+    Path folder = sampleWith("quiz.yaml", "1/32", "1/32");
+    Files.writeString(folder.resolve("shop.yaml"), "this is not read");
+    String used = ProjectFolder.sample("sliding-lid-box").text("shop.yaml").value() + "# used\n";
+    Path early = Files.writeString(temporary.resolve("aaa.yaml"), used);
+    Path late = Files.writeString(temporary.resolve("zzz.yaml"), used);
+    Map<String, String> one = made(folder, early);
+    assertThat(one).containsEntry("inputs/shop.yaml", used);
+    assertThat(one.get("manifest.json"))
+        .doesNotContain(temporary.toString(), "aaa.yaml")
+        .contains("\"set\": [\"board_width=101.6 mm\"]");
+    assertThat(made(folder, late)).isEqualTo(one);
+    assertThat(
+            made(
+                folder,
+                temporary.resolve("..").resolve(temporary.getFileName()).resolve("aaa.yaml")))
+        .isEqualTo(one);
+  }
+
+  private Map<String, String> made(Path folder, Path shop) throws IOException {
+    Path out = temporary.resolve("out");
+    Ended ended =
+        run(
+            "make",
+            folder.toString(),
+            "--shop",
+            shop.toString(),
+            "--set",
+            "board_width=101.6 mm",
+            "--out",
+            out.toString());
+    assertThat(ended.err()).isEmpty();
+    Map<String, String> made = new TreeMap<>();
+    try (Stream<Path> files = Files.walk(out)) {
+      for (Path file : files.filter(Files::isRegularFile).toList()) {
+        made.put(
+            out.relativize(file).toString().replace('\\', '/'),
+            Files.readString(file, StandardCharsets.ISO_8859_1));
+      }
+    }
+    return made;
   }
 
   @Test

@@ -5,10 +5,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import packetwright.definition.project.ProjectFolder;
-import packetwright.paper.packet.Packets;
-import packetwright.paper.quiz.Quiz;
-import packetwright.paper.quiz.QuizInput;
-import packetwright.paper.quiz.QuizMaker;
+import packetwright.paper.html.Paper;
+import packetwright.paper.publish.Publisher;
 import packetwright.plan.lesson.Lesson;
 import packetwright.plan.lesson.Lessons;
 import packetwright.plan.lesson.Lessons.Request;
@@ -16,7 +14,6 @@ import packetwright.text.source.Checked;
 import packetwright.text.source.Finding;
 import packetwright.text.source.FindingText;
 import packetwright.text.source.Findings;
-import packetwright.text.words.Words;
 
 /** What golden cases run: everything that finds something in a project folder. */
 final class ProjectCheck {
@@ -42,11 +39,8 @@ final class ProjectCheck {
     Findings findings = new Findings();
     Lesson lesson = findings.take(Lessons.workOut(withSet(folder, request), request));
     if (lesson != null) {
-      Words words = Words.of("en");
-      Quiz quiz = findings.take(QuizMaker.make(quizOf(lesson, words)));
-      if (quiz != null) {
-        findings.take(Packets.of(lesson, quiz, words));
-      }
+      Publisher.Output output = new Publisher.Output(Paper.LETTER, "A");
+      findings.addAll(new Publisher(folder, request, output).check(lesson));
     }
     return findings.list();
   }
@@ -54,17 +48,6 @@ final class ProjectCheck {
   /** With the text of {@code --set} under the name that findings use for it. */
   private static ProjectFolder withSet(ProjectFolder folder, Request request) {
     return folder.with(Lessons.SET, String.join("\n", request.set()));
-  }
-
-  private static QuizInput quizOf(Lesson lesson, Words words) {
-    return new QuizInput(
-        lesson.project().id(),
-        lesson.project().rule(),
-        lesson.choices().term(),
-        "A",
-        lesson.project().quiz().questions(),
-        lesson.sizes(),
-        words);
   }
 
   /** The findings of an edited sample. */

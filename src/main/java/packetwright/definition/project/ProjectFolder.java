@@ -120,7 +120,7 @@ public final class ProjectFolder {
     }
     try {
       String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
-      return Checked.of(normal(text));
+      return withoutControls(file, normal(text));
     } catch (CharacterCodingException e) {
       return Checked.failed(
           Finding.error(
@@ -129,6 +129,27 @@ public final class ProjectFolder {
               "`" + file + "` is not UTF-8 text",
               "save it as UTF-8 text"));
     }
+  }
+
+  /** The text, unless it holds signs that stand for nothing on paper. */
+  private static Checked<String> withoutControls(String file, String text) {
+    int line = 1;
+    int column = 1;
+    for (int i = 0; i < text.length(); i++, column++) {
+      char sign = text.charAt(i);
+      if (sign == '\n') {
+        line++;
+        column = 0;
+      } else if (Character.isISOControl(sign) && sign != '\t') {
+        return Checked.failed(
+            Finding.error(
+                "control-character",
+                new Span(file, line, column, 1),
+                "a control character, number " + (int) sign + ", stands here, which nothing prints",
+                "delete it"));
+      }
+    }
+    return Checked.of(text);
   }
 
   private static String normal(String text) {

@@ -9,9 +9,12 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import packetwright.text.formula.Formula;
+import packetwright.text.formula.Interval;
 import packetwright.text.formula.Value;
 import packetwright.text.formula.Values;
+import packetwright.text.measure.Dimension;
 import packetwright.text.measure.Quantity;
 import packetwright.text.measure.Rational;
 import packetwright.text.source.Checked;
@@ -22,9 +25,13 @@ import packetwright.text.source.Findings;
  * How far a size may stray when every tolerance it depends on goes to one end or the other.
  *
  * <p>Each tolerance is one independent variable, however often it is used, so that {@code t - t /
- * 2} strays by half of what {@code t} does. The extremes are sought at the corners, where they lie
- * for sums, products, quotients, {@code min}, {@code max} and rounding. Beyond {@value
- * #MOST_VARIABLES} variables, what each does alone is added up: exact for sums.
+ * 2} strays by half of what {@code t} does. A formula is worked out as drawn and at every corner,
+ * where each tolerance is at one of its ends. That is exact where the size rises or falls steadily
+ * with each tolerance: for sums, and for products and quotients of what strays apart. Where it may
+ * peak between ({@link Formula#mayPeakWithin}), and for all that is reckoned from such a size, the
+ * bounds of the formula over the ranges of its names are taken in: never too narrow, and perhaps
+ * too wide. Beyond {@value #MOST_VARIABLES} variables, what each does alone is added up: exact for
+ * sums. A divisor that may be zero is a finding.
  */
 final class WorstCase {
   /** 256 corners; more would cost time that no beginner's project is worth. */
@@ -38,6 +45,12 @@ final class WorstCase {
 
   /** For each size, the names of the tolerances that move it; empty sets are left out. */
   private final Map<String, Set<String>> variables = new LinkedHashMap<>();
+
+  /** Sizes whose extremes may lie between the corners. */
+  private final Set<String> peaked = new LinkedHashSet<>();
+
+  /** What was found of each size that strays. */
+  private final Map<String, Checked<Range>> ranges = new LinkedHashMap<>();
 
   /** Corners that were worked out before, by their variables. */
   private final Map<Set<String>, List<Map<String, Quantity>>> known = new LinkedHashMap<>();
@@ -54,27 +67,81 @@ final class WorstCase {
       }
       if (!moved.isEmpty()) {
         variables.put(entry.name().value(), moved);
+        Formula formula = entry.formula();
+        if (formula != null && mayPeak(formula)) {
+          peaked.add(entry.name().value());
+        }
+      }
+    }
+    for (Entry entry : order) {
+      if (variables.containsKey(entry.name().value())) {
+        ranges.put(entry.name().value(), range(entry));
       }
     }
   }
 
   /** The range of a named size, with its own tolerance. */
   Checked<Range> of(Entry entry, Quantity value) {
+    Checked<Range> range = ranges.get(entry.name().value());
+    return range == null ? Checked.of(new Range(value, value)) : range;
+  }
+
+  private Checked<Range> range(Entry entry) {
     String name = entry.name().value();
-    return range(
-        variables(name),
-        value,
-        corner -> {
-          Quantity there = corner.get(name);
-          return there == null ? at(entry, corner) : Checked.of(there);
-        });
+    Quantity value = ((Value.Amount) Objects.requireNonNull(asDrawn.of(name))).quantity();
+    Checked<Range> corners =
+        range(
+            variables(name),
+            value,
+            corner -> {
+              Quantity there = corner.get(name);
+              return there == null ? at(entry, corner) : Checked.of(there);
+            });
+    Formula formula = entry.formula();
+    Quantity tolerance = entry.tolerance();
+    Rational own = tolerance == null ? Rational.ZERO : tolerance.value();
+    return formula == null ? corners : bounded(corners, formula, asDrawn, own);
   }
 
   /** The range of a formula; what does not move has its value as drawn. */
   Checked<Range> of(Formula formula, Quantity value, Values unmoved) {
     Set<String> moved = new LinkedHashSet<>();
     formula.names().forEach(name -> moved.addAll(variables(name)));
-    return range(moved, value, corner -> formula.evaluate(values(corner, unmoved)));
+    Checked<Range> corners =
+        range(moved, value, corner -> formula.evaluate(values(corner, unmoved)));
+    return moved.isEmpty() ? corners : bounded(corners, formula, unmoved, Rational.ZERO);
+  }
+
+  private boolean mayPeak(Formula formula) {
+    return formula.mayPeakWithin(this::variables) || !Collections.disjoint(formula.names(), peaked);
+  }
+
+  /** The corners' range, with the formula's bounds taken in where corners may miss the extremes. */
+  private Checked<Range> bounded(
+      Checked<Range> corners, Formula formula, Values unmoved, Rational own) {
+    if (!corners.isGood()) {
+      return corners;
+    }
+    Checked<Interval> bounds = formula.bounds(unmoved, this::interval);
+    if (!bounds.isGood()) {
+      return new Checked<>(null, bounds.findings().stream().map(WorstCase::atTheWorst).toList());
+    }
+    Range range = corners.value();
+    if (!mayPeak(formula)) {
+      return corners;
+    }
+    Interval all =
+        new Interval(range.low().value(), range.high().value()).with(bounds.value().widened(own));
+    Dimension dimension = range.low().dimension();
+    return Checked.of(new Range(all.lowIn(dimension), all.highIn(dimension)));
+  }
+
+  /** Where a size lies; none when it does not stray, or when how far is not known. */
+  private @Nullable Interval interval(String name) {
+    Checked<Range> range = ranges.get(name);
+    return range == null || !range.isGood()
+        ? null
+        : new Interval(range.value().low().value(), range.value().high().value());
   }
 
   private Set<String> variables(String name) {

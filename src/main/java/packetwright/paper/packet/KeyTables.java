@@ -27,6 +27,7 @@ import packetwright.plan.lesson.Lesson;
 import packetwright.text.formula.Derivation;
 import packetwright.text.measure.Length;
 import packetwright.text.measure.Quantity;
+import packetwright.text.measure.Unit;
 import packetwright.text.words.Phrase;
 import packetwright.text.words.Words;
 import packetwright.wood.blank.Blank;
@@ -56,13 +57,19 @@ final class KeyTables {
       if (!own.equals(now.value())) {
         rows.add(
             new Substituted(
-                now.name(),
-                Naming.typeset(given.about()),
-                naming.exactly(own),
-                naming.exactly(now.value())));
+                now.name(), Naming.typeset(given.about()), naming.exactly(own), now(now)));
       }
     }
     return rows;
+  }
+
+  /** The value, and as it was typed where that is in another unit than the project's. */
+  private Phrase now(Size size) {
+    Phrase value = naming.exactly(size.value());
+    String written = lesson.choices().written().getOrDefault(size.name(), "");
+    Unit unit = Unit.named(written.replaceFirst("^[^\\p{L}]*", ""));
+    boolean isOther = unit != null && unit != lesson.project().rule().unit();
+    return isOther ? words.say("packet.substituted.as", value, written) : value;
   }
 
   List<SizeGroup> sizes() {

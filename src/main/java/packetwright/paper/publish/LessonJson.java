@@ -75,7 +75,7 @@ public final class LessonJson {
     entry.put("value", inProjectUnit(quantity).toString());
     if (quantity.dimension() == Dimension.LENGTH) {
       entry.put("unit", unit().symbol());
-      entry.put("text", lesson.project().rule().print(quantity.asLength()).toString());
+      entry.put("text", lesson.project().rule().print(quantity.asLength()).graded());
     } else {
       entry.put("unit", quantity.dimension().name().toLowerCase(java.util.Locale.ROOT));
       entry.put("text", quantity.value().toString());

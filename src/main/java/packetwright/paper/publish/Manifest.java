@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import packetwright.definition.project.ProjectFolder;
 import packetwright.plan.lesson.Lesson;
 import packetwright.plan.lesson.Lessons.Request;
 
@@ -16,24 +15,24 @@ import packetwright.plan.lesson.Lessons.Request;
 final class Manifest {
   private Manifest() {}
 
-  /** The text of {@code manifest.json}. */
+  /** The text of {@code manifest.json}; files by name. */
   static String of(
-      Lesson lesson, ProjectFolder folder, Request request, Map<String, byte[]> outputs) {
+      Lesson lesson, Map<String, byte[]> inputs, Request request, Map<String, byte[]> outputs) {
     Map<String, Object> root = new LinkedHashMap<>();
     root.put("packetwright", 1);
     root.put("project", lesson.project().id());
     root.put("term", request.term());
     root.put("set", request.set());
     root.put("options", List.copyOf(lesson.choices().options()));
-    SortedMap<String, Object> inputs = new TreeMap<>();
-    for (String file : folder.files()) {
-      inputs.put(file, sha256(folder.bytes(file)));
-    }
-    root.put("inputs", inputs);
-    SortedMap<String, Object> made = new TreeMap<>();
-    outputs.forEach((name, bytes) -> made.put(name, sha256(bytes)));
-    root.put("outputs", made);
+    root.put("inputs", digests(inputs));
+    root.put("outputs", digests(outputs));
     return Json.text(root);
+  }
+
+  private static SortedMap<String, Object> digests(Map<String, byte[]> files) {
+    SortedMap<String, Object> digests = new TreeMap<>();
+    files.forEach((name, bytes) -> digests.put(name, sha256(bytes)));
+    return digests;
   }
 
   /** In lower-case hexadecimal. */

@@ -5,7 +5,11 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import java.nio.ByteBuffer;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import packetwright.definition.project.ProjectFolder;
@@ -62,27 +66,19 @@ public final class Publisher {
   public Checked<Map<String, byte[]>> files(Lesson lesson, Consumer<String> progress) {
     Findings findings = new Findings();
     progress.accept("writing the quiz");
-    Quiz quiz = findings.take(quiz(lesson));
-    Packets.Documents documents = documents(lesson, quiz, findings);
-    if (documents == null) {
+    Pages pages = pages(lesson, findings);
+    if (pages == null) {
       return findings.checked(null);
     }
     Map<String, byte[]> files = new LinkedHashMap<>();
-    Map<String, String> own = overrides(findings);
-    TemplateFiller filler = new TemplateFiller(words, own);
-    Html student = findings.take(filler.student(documents.student(), output.paper()));
-    Html key = findings.take(filler.key(documents.key(), output.paper()));
-    if (student == null || key == null) {
-      return findings.checked(null);
-    }
     PdfWriter writer = new PdfWriter();
     progress.accept("laying out the student packet");
     try {
-      files.put("student-packet.pdf", pdf(writer, student));
+      files.put("student-packet.pdf", pdf(writer, pages.student()));
       progress.accept("laying out the answer key");
-      files.put("answer-key.pdf", pdf(writer, key));
+      files.put("answer-key.pdf", pdf(writer, pages.key()));
     } catch (PageRefused refused) {
-      Finding finding = Refusals.explain(refused, folder, own.keySet());
+      Finding finding = Refusals.explain(refused, folder, pages.templates());
       if (finding == null) {
         throw refused;
       }
@@ -90,13 +86,33 @@ public final class Publisher {
       return findings.checked(null);
     }
     files.put("sizes.json", LessonJson.of(lesson).getBytes(UTF_8));
-    for (String file : folder.files()) {
-      if (!file.equals(Lessons.SET)) {
-        files.put("inputs/" + inputName(file), folder.bytes(file));
-      }
-    }
-    files.put("manifest.json", Manifest.of(lesson, folder, request, files).getBytes(UTF_8));
+    Map<String, byte[]> inputs = inputs();
+    inputs.forEach((file, bytes) -> files.put("inputs/" + file, bytes));
+    files.put("manifest.json", Manifest.of(lesson, inputs, request, files).getBytes(UTF_8));
     return findings.checked(files);
+  }
+
+  /** What is found wrong on the way to the pages, without laying them out. */
+  public List<Finding> check(Lesson lesson) {
+    Findings findings = new Findings();
+    pages(lesson, findings);
+    return findings.list();
+  }
+
+  /** Both documents, ready to be laid out, and the file names of the project's own templates. */
+  private record Pages(Html student, Html key, Set<String> templates) {}
+
+  private @Nullable Pages pages(Lesson lesson, Findings findings) {
+    Quiz quiz = findings.take(quiz(lesson));
+    Packets.Documents documents = documents(lesson, quiz, findings);
+    if (documents == null) {
+      return null;
+    }
+    Map<String, String> own = overrides(findings);
+    TemplateFiller filler = new TemplateFiller(words, own);
+    Html student = findings.take(filler.student(documents.student(), output.paper()));
+    Html key = findings.take(filler.key(documents.key(), output.paper()));
+    return student == null || key == null ? null : new Pages(student, key, own.keySet());
   }
 
   /** The project's own templates and style sheets, by file name, which stand in for ours. */
@@ -113,9 +129,21 @@ public final class Publisher {
     return overrides;
   }
 
-  /** A shop profile from elsewhere is kept as the project's own, so that it serves again. */
-  private String inputName(String file) {
-    return file.equals(request.shopFile()) ? "shop.yaml" : file;
+  /**
+   * What the packet is made from, under names that serve again: a shop profile from elsewhere takes
+   * the place of the project's own.
+   */
+  private SortedMap<String, byte[]> inputs() {
+    SortedMap<String, byte[]> inputs = new TreeMap<>();
+    for (String file : folder.files()) {
+      if (!file.equals(Lessons.SET) && !file.equals(request.shopFile())) {
+        inputs.put(file, folder.bytes(file));
+      }
+    }
+    if (!request.shopFile().isEmpty()) {
+      inputs.put("shop.yaml", folder.bytes(request.shopFile()));
+    }
+    return inputs;
   }
 
   private Checked<Quiz> quiz(Lesson lesson) {
@@ -127,6 +155,7 @@ public final class Publisher {
             output.form(),
             lesson.project().quiz().questions(),
             lesson.sizes(),
+            lesson.project().givens(),
             words));
   }
 

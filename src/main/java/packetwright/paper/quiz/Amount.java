@@ -3,6 +3,7 @@ package packetwright.paper.quiz;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import packetwright.definition.size.Evaluated;
 import packetwright.definition.size.Size;
 import packetwright.text.measure.Rational;
 import packetwright.text.source.Finding;
@@ -16,12 +17,11 @@ import packetwright.text.words.Phrase;
  * @param times how many of it are measured together
  * @param drawn all of them as drawn, on the project's rule
  * @param value all of them as asked
+ * @param moves how far it may be moved for a question
  * @param isMeasured whether students measure it on their own piece
  */
-record Amount(String name, int times, Rational drawn, Rational value, boolean isMeasured) {
-  /** How far a value is moved from the drawn one, in graduations. */
-  private static final long FARTHEST = 8;
-
+record Amount(
+    String name, int times, Rational drawn, Rational value, Moves moves, boolean isMeasured) {
   Amount {
     if (value.signum() <= 0) {
       throw new IllegalArgumentException(name + " of " + value);
@@ -55,11 +55,14 @@ record Amount(String name, int times, Rational drawn, Rational value, boolean is
   }
 
   private static @Nullable Amount read(Located<String> formula, int times, Desk desk) {
-    Rational one = desk.length(formula);
+    Evaluated one = desk.evaluated(formula);
     if (one == null) {
       return null;
     }
-    Rational all = one.times(Rational.of(times)).roundedTo(desk.input().rule().graduation());
+    Rational all =
+        desk.inUnit(one.value())
+            .times(Rational.of(times))
+            .roundedTo(desk.input().rule().graduation());
     if (all.signum() <= 0) {
       desk.report(
           Finding.error(
@@ -71,30 +74,19 @@ record Amount(String name, int times, Rational drawn, Rational value, boolean is
     }
     Size size = desk.input().sizes().find(formula.value());
     boolean isMeasured = size != null && size.isMeasured();
-    return new Amount(Desk.spoken(formula.value()), times, all, all, isMeasured);
-  }
-
-  private long half(Rational graduation) {
-    return drawn.dividedBy(graduation).floor().longValueExact() / 2;
-  }
-
-  private long least(Rational graduation) {
-    return -Math.min(FARTHEST, half(graduation));
-  }
-
-  private long most(Rational graduation) {
-    return Math.min(FARTHEST, Math.max(2, half(graduation)));
+    Moves moves = Moves.of(formula.value(), one, times, all, desk);
+    return new Amount(Desk.spoken(formula.value()), times, all, all, moves, isMeasured);
   }
 
   /** How many values near the drawn one there are to choose from. */
-  long choices(Rational graduation) {
-    return most(graduation) - least(graduation) + 1;
+  long choices() {
+    return moves.less() + moves.more() + 1;
   }
 
   /** The value of a choice. */
   Amount chosen(long choice, Rational graduation) {
-    Rational moved = graduation.times(Rational.of(least(graduation) + choice));
-    return new Amount(name, times, drawn, drawn.plus(moved), isMeasured);
+    Rational moved = graduation.times(Rational.of(choice - moves.less()));
+    return new Amount(name, times, drawn, drawn.plus(moved), moves, isMeasured);
   }
 
   /** As a question states it. */

@@ -2,13 +2,16 @@ package packetwright.paper.quiz;
 
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import packetwright.definition.project.QuizDefinition.QuestionDefinition;
 import packetwright.definition.size.Evaluated;
 import packetwright.paper.quiz.Quiz.Question;
+import packetwright.text.measure.Quantity;
 import packetwright.text.measure.Rational;
 import packetwright.text.measure.Unit;
 import packetwright.text.source.Finding;
@@ -23,6 +26,9 @@ final class Desk {
   private final Findings findings;
   private final List<Question> questions = new ArrayList<>();
   private final Set<List<Rational>> asked = new HashSet<>();
+
+  /** Readings of rules in this form, with the graduation of each one's rule. */
+  private final Map<Rational, Rational> read = new LinkedHashMap<>();
 
   Desk(QuizInput input, Findings findings) {
     this.input = input;
@@ -56,6 +62,17 @@ final class Desk {
         List.of(input.projectId(), input.term(), input.form(), Integer.toString(nextNumber())));
   }
 
+  /** Draws for something else about the questions from the next on. */
+  Draws draws(String purpose) {
+    return Draws.of(
+        List.of(
+            input.projectId(),
+            input.term(),
+            input.form(),
+            Integer.toString(nextNumber()),
+            purpose));
+  }
+
   /** Whether these numbers have been asked in this form. */
   boolean isAsked(List<Rational> numbers) {
     return asked.contains(numbers);
@@ -64,6 +81,23 @@ final class Desk {
   void add(Question question, List<Rational> numbers) {
     asked.add(numbers);
     questions.add(question);
+  }
+
+  void markRead(Rational reading, Rational graduation) {
+    read.put(reading, graduation);
+  }
+
+  /** Whether a reading is more than two marks from every other, so that no slip leads to it. */
+  boolean isClear(Rational reading, Rational graduation) {
+    return read.entrySet().stream()
+        .noneMatch(other -> isNear(reading.minus(other.getKey()), graduation, other.getValue()));
+  }
+
+  private static boolean isNear(Rational apart, Rational one, Rational other) {
+    Rational mark = one.compareTo(other) > 0 ? one : other;
+    Rational marks = apart.dividedBy(mark);
+    Rational two = Rational.of(2);
+    return marks.compareTo(two) <= 0 && marks.compareTo(two.negated()) >= 0;
   }
 
   void report(Finding finding) {
@@ -105,8 +139,18 @@ final class Desk {
 
   /** What a formula comes to, counted in the rule's unit; none, with a finding, if no length. */
   @Nullable Rational length(Located<String> formula) {
-    Evaluated evaluated = findings.take(input.sizes().evaluateLength(formula));
-    return evaluated == null ? null : evaluated.length().inches().dividedBy(unit().inBase());
+    Evaluated evaluated = evaluated(formula);
+    return evaluated == null ? null : inUnit(evaluated.value());
+  }
+
+  /** What a formula comes to; none, with a finding, if no length. */
+  @Nullable Evaluated evaluated(Located<String> formula) {
+    return findings.take(input.sizes().evaluateLength(formula));
+  }
+
+  /** A length, counted in the rule's unit. */
+  Rational inUnit(Quantity length) {
+    return length.asLength().inches().dividedBy(unit().inBase());
   }
 
   /** A size's name in running text: {@code box width}. */

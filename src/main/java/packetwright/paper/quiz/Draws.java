@@ -4,6 +4,8 @@ import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /**
@@ -56,6 +58,18 @@ final class Draws {
       drawn = next();
     }
     return drawn % bound;
+  }
+
+  /** The whole numbers below a count in an order by lot (Fisher and Yates, Durstenfeld 1964). */
+  List<Integer> shuffled(int count) {
+    List<Integer> order = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      order.add(i);
+    }
+    for (int i = count - 1; i > 0; i--) {
+      Collections.swap(order, i, (int) below(i + 1L));
+    }
+    return order;
   }
 
   /** 63 bits. */

@@ -41,7 +41,7 @@ final class Mistakes {
     }
   }
 
-  /** A wrong answer, written as the mistake leaves it. */
+  /** A wrong answer, written as the mistake leaves it, and in lowest terms besides. */
   void add(Rational value, Figure written, Phrase shows) {
     boolean tooLong = most != null && value.compareTo(most) > 0;
     if (value.signum() <= 0 || value.equals(answer) || tooLong) {
@@ -49,11 +49,16 @@ final class Mistakes {
     }
     byValue.merge(
         value,
-        new Mistake(Phrase.of(written), shows),
+        new Mistake(written(written, Numbers.lowest(value, unit)), shows),
         (a, b) ->
             a.shows().equals(b.shows())
                 ? a
                 : new Mistake(a.answer(), words.say("quiz.mistake.either", a.shows(), b.shows())));
+  }
+
+  private Phrase written(Figure written, Figure lowest) {
+    Phrase raw = Phrase.of(written);
+    return written.equals(lowest) ? raw : words.say("quiz.equals", raw, lowest);
   }
 
   List<Mistake> list() {

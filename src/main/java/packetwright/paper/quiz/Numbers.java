@@ -5,6 +5,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import packetwright.text.measure.Figure;
 import packetwright.text.measure.Rational;
+import packetwright.text.measure.Rule;
 import packetwright.text.measure.Unit;
 
 /** Amounts, counted in a rule's unit, as a student writes them. */
@@ -41,14 +42,7 @@ final class Numbers {
 
   /** The denominator that an amount is written in by itself. */
   static BigInteger bottom(Unit unit, Rational value) {
-    if (!unit.isDecimal()) {
-      return value.denominator();
-    }
-    BigInteger power = BigInteger.ONE;
-    while (!value.times(Rational.of(power, BigInteger.ONE)).isWhole()) {
-      power = power.multiply(BigInteger.TEN);
-    }
-    return power;
+    return unit.isDecimal() ? Rule.powerOfTen(value) : value.denominator();
   }
 
   /** An amount in lowest terms. */

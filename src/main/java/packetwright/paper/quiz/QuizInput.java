@@ -1,6 +1,7 @@
 package packetwright.paper.quiz;
 
 import java.util.List;
+import packetwright.definition.project.Project.Given;
 import packetwright.definition.project.QuizDefinition.QuestionDefinition;
 import packetwright.definition.size.Sizes;
 import packetwright.text.measure.Rule;
@@ -15,6 +16,7 @@ import packetwright.text.words.Words;
  * @param form label of the form, or the student it is for
  * @param questions what is asked, in order
  * @param sizes of the lesson, so that a substitution changes the questions
+ * @param givens with the ranges that their values may have
  * @param words to print in
  */
 public record QuizInput(
@@ -24,9 +26,11 @@ public record QuizInput(
     String form,
     List<QuestionDefinition> questions,
     Sizes sizes,
+    List<Given> givens,
     Words words) {
   /** Keeps its own copy. */
   public QuizInput {
     questions = List.copyOf(questions);
+    givens = List.copyOf(givens);
   }
 }

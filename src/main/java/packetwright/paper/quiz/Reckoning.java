@@ -135,7 +135,7 @@ final class Reckoning {
     Rational graduation = desk.input().rule().graduation();
     long all = 1;
     for (Amount amount : drawn) {
-      all = Math.multiplyExact(all, amount.choices(graduation));
+      all = Math.multiplyExact(all, amount.choices());
     }
     long start = desk.draws().below(all);
     for (long i = 0; i < Math.min(all, MOST_TRIES); i++) {
@@ -151,7 +151,7 @@ final class Reckoning {
     List<Amount> amounts = new ArrayList<>();
     long rest = choice;
     for (Amount amount : drawn) {
-      long choices = amount.choices(graduation);
+      long choices = amount.choices();
       amounts.add(amount.chosen(rest % choices, graduation));
       rest /= choices;
     }

@@ -50,7 +50,10 @@ record RuleReading(Desk desk, Rule rule, Rational from, Rational to) {
     Rule rule = rule(rules.get(0), desk);
     Rational from = desk.length(froms.get(0));
     Rational to = desk.length(tos.get(0));
-    if (rule != null && from != null && to != null && fits(tos.get(0), to, desk)) {
+    if (rule != null
+        && from != null
+        && to != null
+        && fits(froms.get(0), from, tos.get(0), to, desk)) {
       new RuleReading(desk, rule, from, to).ask(definition.count(), tos.get(0));
     }
   }
@@ -84,17 +87,34 @@ record RuleReading(Desk desk, Rule rule, Rational from, Rational to) {
         : count == 10 || count == 20;
   }
 
-  private static boolean fits(Located<String> at, Rational to, Desk desk) {
-    boolean fits = to.times(desk.unit().inBase()).compareTo(MOST_INCHES) <= 0;
+  /** Whether the readings are on a rule, and the rule, drawn to its last number, on the page. */
+  private static boolean fits(
+      Located<String> fromAt, Rational from, Located<String> toAt, Rational to, Desk desk) {
+    if (from.signum() < 0 || from.compareTo(to) >= 0) {
+      desk.report(
+          Finding.error(
+              "question-range",
+              fromAt.at(),
+              "no rule reads from `" + fromAt.value() + "` to `" + toAt.value() + "`",
+              "write 0 or more, and less than `to`"));
+      return false;
+    }
+    boolean fits = drawn(to, desk.unit()).times(desk.unit().inBase()).compareTo(MOST_INCHES) <= 0;
     if (!fits) {
       desk.report(
           Finding.error(
               "rule-too-long",
-              at.at(),
-              "a rule up to `" + at.value() + "` does not fit across the page at true scale",
+              toAt.at(),
+              "a rule up to `" + toAt.value() + "` does not fit across the page at true scale",
               desk.unit() == Unit.INCH ? "write 6 or less" : "write 160 or less"));
     }
     return fits;
+  }
+
+  /** How long the rule is drawn that reads so far: up to a number. */
+  private static Rational drawn(Rational to, Unit unit) {
+    Rational mark = numbered(unit);
+    return Rational.of(to.dividedBy(mark).ceiling(), BigInteger.ONE).times(mark);
   }
 
   /** How far the numbers on a rule are apart: an inch, or ten millimetres. */
@@ -103,31 +123,43 @@ record RuleReading(Desk desk, Rule rule, Rational from, Rational to) {
   }
 
   private void ask(int count, Located<String> at) {
-    for (int i = 0; i < count; i++) {
-      List<Rational> free = free();
-      if (free.isEmpty()) {
+    for (int section : desk.draws("sections").shuffled(count)) {
+      Rational reading = reading(section, count);
+      if (reading == null) {
         desk.report(
             Finding.error(
                 "question-range",
                 at.at(),
-                "there are not " + count + " different readings in this range of the rule",
+                "there are not " + count + " readings three marks apart in this range of the rule",
                 "ask for fewer, or widen the range"));
         return;
       }
-      Rational reading = free.get((int) desk.draws().below(free.size()));
       desk.add(question(reading), List.of(reading));
+      desk.markRead(reading, rule.graduation());
     }
   }
 
-  /** Readings between the numbers that were not asked yet. */
-  private List<Rational> free() {
+  /** One by lot from a section of the range, or from all of it where the section has none. */
+  private @Nullable Rational reading(int section, int count) {
+    Rational width = to.minus(from).dividedBy(Rational.of(count));
+    Rational start = from.plus(width.times(Rational.of(section)));
+    Rational end = start.plus(width);
+    List<Rational> free = free(start, end).stream().filter(r -> r.compareTo(end) < 0).toList();
+    if (free.isEmpty()) {
+      free = free(from, to);
+    }
+    return free.isEmpty() ? null : free.get((int) desk.draws().below(free.size()));
+  }
+
+  /** Readings between the numbers that are clear of those in this form. */
+  private List<Rational> free(Rational least, Rational most) {
     Rational step = rule.graduation();
-    long first = from.dividedBy(step).ceiling().longValueExact();
-    long last = to.dividedBy(step).floor().longValueExact();
+    long first = least.dividedBy(step).ceiling().longValueExact();
+    long last = most.dividedBy(step).floor().longValueExact();
     return LongStream.rangeClosed(Math.max(1, first), last)
         .mapToObj(i -> step.times(Rational.of(i)))
         .filter(r -> !r.dividedBy(numbered(rule.unit())).isWhole())
-        .filter(r -> !desk.isAsked(List.of(r)))
+        .filter(r -> desk.isClear(r, step))
         .toList();
   }
 
@@ -146,13 +178,11 @@ record RuleReading(Desk desk, Rule rule, Rational from, Rational to) {
   }
 
   private Sheet drawing(Rational reading, int number) {
-    Rational mark = numbered(rule.unit());
-    Rational length = Rational.of(to.dividedBy(mark).ceiling(), BigInteger.ONE);
     String form = desk.input().form().replaceAll("[^A-Za-z0-9]+", "-");
     return RuleSheet.draw(
         "quiz-" + form + "-" + number,
         rule,
-        length(length.times(mark)),
+        length(drawn(to, rule.unit())),
         List.of(new RuleSheet.Pointer(Integer.toString(number), length(reading))),
         desk.words());
   }

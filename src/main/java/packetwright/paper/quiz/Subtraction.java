@@ -64,6 +64,13 @@ final class Subtraction implements Reckoning.Form {
     return lines;
   }
 
+  /** What was measured together was multiplied once more. */
+  private static Phrase again(Amount take, Words words) {
+    return take.times() == 2
+        ? words.say("quiz.mistake.twice", take.name())
+        : words.say("quiz.mistake.times", take.name(), take.times());
+  }
+
   private Mistakes mistakes(List<Amount> amounts, Desk desk) {
     Words words = desk.words();
     Rational from = amounts.get(0).value();
@@ -74,6 +81,8 @@ final class Subtraction implements Reckoning.Form {
     for (Amount take : takes) {
       if (take.times() > 1) {
         Rational one = take.value().dividedBy(Rational.of(take.times()));
+        Rational again = take.value().times(Rational.of(take.times() - 1L));
+        mistakes.add(answer.minus(again), again(take, words));
         mistakes.add(
             answer.plus(take.value()).minus(one), words.say("quiz.mistake.once", take.name()));
       }

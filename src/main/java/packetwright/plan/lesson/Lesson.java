@@ -58,14 +58,20 @@ public record Lesson(
    *
    * @param shop its machines and allowances
    * @param substituted values in place of the project's own, by the name of the given
+   * @param written the same as they were typed
    * @param options switched on
    * @param term label of this run; may be empty
    */
   public record Choices(
-      Shop shop, Map<String, Located<Quantity>> substituted, Set<String> options, String term) {
+      Shop shop,
+      Map<String, Located<Quantity>> substituted,
+      Map<String, String> written,
+      Set<String> options,
+      String term) {
     /** Keeps its own copies, in order. */
     public Choices {
       substituted = Collections.unmodifiableMap(new LinkedHashMap<>(substituted));
+      written = Collections.unmodifiableMap(new LinkedHashMap<>(written));
       options = Collections.unmodifiableSet(new TreeSet<>(options));
     }
   }

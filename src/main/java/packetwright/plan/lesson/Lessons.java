@@ -121,7 +121,9 @@ public final class Lessons {
     if (cautions == null) {
       return null;
     }
-    Choices choices = new Choices(shop, substituted, request.options(), request.term());
+    Choices choices =
+        new Choices(
+            shop, substituted, written(request, substituted), request.options(), request.term());
     return new Lesson(project, choices, procedure, sizes, parts, assembly, blanks, run, cautions);
   }
 
@@ -183,6 +185,18 @@ public final class Lessons {
       }
     }
     return substituted;
+  }
+
+  /** The values of {@code --set} as they were typed, by name. */
+  private static Map<String, String> written(
+      Request request, Map<String, Located<Quantity>> substituted) {
+    Map<String, String> written = new LinkedHashMap<>();
+    substituted.forEach(
+        (name, value) -> {
+          String text = request.set().get(value.at().line() - 1);
+          written.put(name, text.substring(text.indexOf('=') + 1).strip());
+        });
+    return written;
   }
 
   /**

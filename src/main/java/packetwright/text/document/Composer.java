@@ -78,6 +78,17 @@ final class Composer {
       if (scalar.getTag().isPresent()) {
         unread(event, "a tag", "delete the exclamation marks and the word after them");
       }
+      if (scalar
+          .getValue()
+          .chars()
+          .anyMatch(c -> Character.isISOControl(c) && c != '\n' && c != '\t')) {
+        findings.add(
+            Finding.error(
+                "control-character",
+                span(event),
+                "this text holds a control character, which nothing prints",
+                "write it without the escape"));
+      }
       return new Node.Scalar(scalar.getValue(), span(event), !scalar.isPlain());
     }
     if (depth == MAX_DEPTH) {

@@ -1,9 +1,13 @@
 package packetwright.text.formula;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import packetwright.text.measure.Quantity;
 import packetwright.text.measure.Unit;
 import packetwright.text.source.Checked;
@@ -31,7 +35,7 @@ public final class Formula {
     this.bareUnit = bareUnit;
     this.root = root;
     this.places =
-        root.match(new Names()).stream()
+        names(root).stream()
             .map(n -> new Located<>(n.name(), text.at().part(n.start(), n.end() - n.start())))
             .toList();
   }
@@ -43,7 +47,7 @@ public final class Formula {
 
   /** Words that mean something in every formula, and so name no size. */
   public static List<String> words() {
-    List<String> words = new ArrayList<>(Function.words());
+    List<String> words = new ArrayList<>(packetwright.text.formula.Function.words());
     words.addAll(List.of("and", "or", "not"));
     return words;
   }
@@ -71,6 +75,51 @@ public final class Formula {
     Report report = new Report(text, findings);
     Reckoning reckoning = reckoning(report, values);
     return findings.checked(reckoning.amount(root, root.match(reckoning).asLength(bareUnit)));
+  }
+
+  /**
+   * Bounds of the amount when names may lie anywhere in their ranges: never too narrow, but too
+   * wide where a name is used more than once. A divisor that may be zero is a finding.
+   *
+   * @param values as drawn
+   * @param ranges of the names that stray, in base units; none for the others
+   */
+  public Checked<Interval> bounds(Values values, Function<String, @Nullable Interval> ranges) {
+    Findings findings = new Findings();
+    // What is wrong with the drawn values has been said by evaluate.
+    Reckoning reckoning = reckoning(new Report(text, new Findings()), values).unneeded();
+    Bounds bounds = new Bounds(new Report(text, findings), bareUnit, reckoning, ranges);
+    return findings.checked(bounds.whole(root));
+  }
+
+  /**
+   * Whether the corners of its names' ranges may miss the extremes: where it chooses, rounds or
+   * takes the least or greatest, or multiplies or divides by each other what strays together.
+   *
+   * @param causes of each name's straying
+   */
+  public boolean mayPeakWithin(Function<String, Set<String>> causes) {
+    return root.match(new Nodes()).anyMatch(node -> mayPeak(node, causes));
+  }
+
+  private static boolean mayPeak(Expression node, Function<String, Set<String>> causes) {
+    return node instanceof Expression.Call
+        || (node instanceof Expression.Infix infix
+            && infix.operator().multiplies()
+            && !Collections.disjoint(causes(infix.left(), causes), causes(infix.right(), causes)));
+  }
+
+  private static Set<String> causes(Expression side, Function<String, Set<String>> causes) {
+    Set<String> all = new LinkedHashSet<>();
+    names(side).forEach(name -> all.addAll(causes.apply(name.name())));
+    return all;
+  }
+
+  private static List<Expression.Name> names(Expression expression) {
+    return expression
+        .match(new Nodes())
+        .flatMap(node -> node instanceof Expression.Name name ? Stream.of(name) : Stream.empty())
+        .toList();
   }
 
   /** Whether the condition that it states is so. */

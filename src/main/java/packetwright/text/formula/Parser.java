@@ -1,10 +1,11 @@
 package packetwright.text.formula;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import packetwright.text.measure.Dimension;
 import packetwright.text.measure.Rational;
 import packetwright.text.measure.Unit;
 import packetwright.text.source.Checked;
@@ -20,8 +21,6 @@ import packetwright.text.source.Span;
 final class Parser {
   /** Deepest nesting read; keeps hostile input off the stack's end. */
   private static final int DEEPEST = 50;
-
-  private static final Map<String, Unit> UNITS = units();
 
   private final Located<String> formula;
   private final List<Token> tokens;
@@ -135,7 +134,8 @@ final class Parser {
     if (word.kind() != Token.Kind.WORD || Operator.of(word) != null) {
       return new Expression.Literal(number.start(), number.end(), number.number(), null);
     }
-    Unit unit = UNITS.get(word.text());
+    String name = unitName();
+    Unit unit = Unit.named(name);
     if (unit == null) {
       return fail(
           word,
@@ -143,10 +143,34 @@ final class Parser {
               "unknown-unit",
               span(word),
               "`" + word.text() + "` is no unit",
-              word.text().length() < 2 ? "" : NearMiss.hint(word.text(), UNITS.keySet())));
+              word.text().length() < 2 ? "" : unitHint(word.text())));
     }
-    take();
-    return new Expression.Literal(number.start(), word.end(), number.number(), unit);
+    Token last = take();
+    if (name.length() > last.text().length()) {
+      last = take();
+    }
+    return new Expression.Literal(number.start(), last.end(), number.number(), unit);
+  }
+
+  private static String unitHint(String word) {
+    String nearest = NearMiss.nearest(word, Unit.names());
+    Stream<String> lengths =
+        Unit.names().stream().filter(n -> n.length() > 1 && isLength(Unit.named(n)));
+    return nearest.isEmpty()
+        ? "write one of " + lengths.collect(Collectors.joining(", "))
+        : "write `" + nearest + "`";
+  }
+
+  private static boolean isLength(@Nullable Unit unit) {
+    return unit != null && unit.dimension() == Dimension.LENGTH;
+  }
+
+  /** The next word, or the next two where they name a unit together: {@code sq in}. */
+  private String unitName() {
+    String word = peek().text();
+    Token after = tokens.get(Math.min(position + 1, tokens.size() - 1));
+    String both = word + " " + after.text();
+    return after.kind() == Token.Kind.WORD && Unit.named(both) != null ? both : word;
   }
 
   private Expression call(Token word) {
@@ -222,20 +246,5 @@ final class Parser {
   private Span span(Token token) {
     int offset = Math.min(token.start(), Math.max(0, formula.value().length() - 1));
     return formula.at().part(offset, token.text().length());
-  }
-
-  private static Map<String, Unit> units() {
-    Map<String, Unit> units = new LinkedHashMap<>();
-    units.put("in", Unit.INCH);
-    units.put("ft", Unit.FOOT);
-    units.put("mm", Unit.MILLIMETRE);
-    units.put("cm", Unit.CENTIMETRE);
-    units.put("m", Unit.METRE);
-    units.put("count", Unit.ONE);
-    units.put("%", Unit.PER_CENT);
-    units.put("deg", Unit.DEGREE);
-    units.put("min", Unit.MINUTE);
-    units.put("h", Unit.HOUR);
-    return units;
   }
 }

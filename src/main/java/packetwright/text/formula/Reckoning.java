@@ -9,14 +9,10 @@ import packetwright.text.measure.Quantity;
 import packetwright.text.measure.Rational;
 import packetwright.text.measure.Unit;
 import packetwright.text.source.Finding;
-import packetwright.text.source.Findings;
 import packetwright.text.source.NearMiss;
 
 /** Works an expression out for given values, and checks that only like is added to like. */
 final class Reckoning implements Expression.Cases<Operand> {
-  /** The one thing that may be wrong with a branch that is not taken. */
-  private static final String DIVISION_BY_ZERO = "division-by-zero";
-
   /** Longest numerator or denominator, in bits; a chain of products could grow without end. */
   private static final int MOST_BITS = 512;
 
@@ -24,10 +20,21 @@ final class Reckoning implements Expression.Cases<Operand> {
   private final Unit bareUnit;
   private final Values values;
 
+  /**
+   * Whether the value is wanted. In a branch that is not taken only the kinds of things count:
+   * where its value has none, one stands in for it.
+   */
+  private final boolean isNeeded;
+
   Reckoning(Report report, Unit bareUnit, Values values) {
+    this(report, bareUnit, values, true);
+  }
+
+  private Reckoning(Report report, Unit bareUnit, Values values, boolean isNeeded) {
     this.report = report;
     this.bareUnit = bareUnit;
     this.values = values;
+    this.isNeeded = isNeeded;
   }
 
   @Override
@@ -117,6 +124,9 @@ final class Reckoning implements Expression.Cases<Operand> {
     if (dimension == null) {
       return unlike(infix, a, b, "divide by a number, or by a like amount");
     }
+    if (b.value().signum() == 0 && !isNeeded) {
+      return Operand.of(new Quantity(Rational.ONE, dimension), bare);
+    }
     if (b.value().signum() == 0) {
       String divisor = report.quoted(infix.right());
       report.add(
@@ -140,7 +150,7 @@ final class Reckoning implements Expression.Cases<Operand> {
     boolean deciding = infix.operator() == Operator.OR;
     Boolean left = truth(infix.left());
     if (left != null && left == deciding) {
-      unneeded(reckoning -> reckoning.truth(infix.right()));
+      unneeded().truth(infix.right());
       return Operand.of(deciding);
     }
     Boolean right = truth(infix.right());
@@ -163,7 +173,7 @@ final class Reckoning implements Expression.Cases<Operand> {
     List<Expression> branches =
         List.of(call.arguments().get(taken), call.arguments().get(3 - taken));
     Operand chosen = branches.get(0).match(this);
-    Operand other = unneeded(reckoning -> branches.get(1).match(reckoning));
+    Operand other = branches.get(1).match(unneeded());
     if (condition == null || chosen.failed()) {
       return Operand.FAILED;
     }
@@ -196,6 +206,9 @@ final class Reckoning implements Expression.Cases<Operand> {
       return Operand.FAILED;
     }
     Rational step = amounts.get(1).value();
+    if (step.signum() <= 0 && !isNeeded) {
+      return Operand.of(amounts.get(0), operands.get(0).bare());
+    }
     if (step.signum() <= 0) {
       String message = "a step is more than zero, " + report.quoted(arguments.get(1)) + " is not";
       report.add(
@@ -208,7 +221,7 @@ final class Reckoning implements Expression.Cases<Operand> {
     return bounded(call, new Quantity(value, amounts.get(0).dimension()), bare);
   }
 
-  private static Rational rounded(Function function, Rational value, Rational step) {
+  static Rational rounded(Function function, Rational value, Rational step) {
     Rational steps = value.dividedBy(step);
     return switch (function) {
       case ROUND_UP -> Rational.of(steps.ceiling(), BigInteger.ONE).times(step);
@@ -220,6 +233,9 @@ final class Reckoning implements Expression.Cases<Operand> {
   private Operand bounded(Expression expression, Quantity amount, boolean bare) {
     Rational value = amount.value();
     if (Math.max(value.numerator().bitLength(), value.denominator().bitLength()) > MOST_BITS) {
+      if (!isNeeded) {
+        return Operand.of(new Quantity(Rational.ONE, amount.dimension()), bare);
+      }
       String message = report.quoted(expression) + " comes to a number too long to print";
       report.add(
           Finding.error("number-too-large", report.span(expression), message, "multiply less"));
@@ -289,13 +305,8 @@ final class Reckoning implements Expression.Cases<Operand> {
     return operand.truth();
   }
 
-  /** Checks what is not needed for the result; that it divides by zero does not matter. */
-  private <T extends @Nullable Object> T unneeded(java.util.function.Function<Reckoning, T> look) {
-    Findings beside = new Findings();
-    T seen = look.apply(new Reckoning(new Report(report.formula(), beside), bareUnit, values));
-    beside.list().stream()
-        .filter(f -> !f.code().equals(DIVISION_BY_ZERO))
-        .forEach(report.findings()::add);
-    return seen;
+  /** The same for a branch that is not taken. */
+  Reckoning unneeded() {
+    return new Reckoning(report, bareUnit, values, false);
   }
 }

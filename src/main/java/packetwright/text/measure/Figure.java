@@ -49,6 +49,15 @@ public record Figure(
     return sign + (whole.signum() == 0 ? fraction : whole + " " + fraction);
   }
 
+  /** The same with its grade: {@code 1/32 in scant}. */
+  public String graded() {
+    return switch (grade) {
+      case EXACT -> toString();
+      case FULL -> this + " full";
+      case SCANT -> this + " scant";
+    };
+  }
+
   /** The number with its unit: {@code 4 23/32 in}, {@code 22.5°}. */
   @Override
   public String toString() {

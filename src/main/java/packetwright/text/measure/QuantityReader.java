@@ -35,30 +35,6 @@ public final class QuantityReader {
           Map.entry('⅝', "5/8"),
           Map.entry('⅞', "7/8"));
 
-  /** As typed after a number; a symbol may stand for several units, told apart by dimension. */
-  private static final Map<String, Unit> UNITS =
-      Map.ofEntries(
-          Map.entry("in", Unit.INCH),
-          Map.entry("\"", Unit.INCH),
-          Map.entry("ft", Unit.FOOT),
-          Map.entry("'", Unit.FOOT),
-          Map.entry("mm", Unit.MILLIMETRE),
-          Map.entry("cm", Unit.CENTIMETRE),
-          Map.entry("m", Unit.METRE),
-          Map.entry("sq in", Unit.SQUARE_INCH),
-          Map.entry("sq ft", Unit.SQUARE_FOOT),
-          Map.entry("cu in", Unit.CUBIC_INCH),
-          Map.entry("bf", Unit.BOARD_FOOT),
-          Map.entry("oz", Unit.FLUID_OUNCE),
-          Map.entry("ml", Unit.MILLILITRE),
-          Map.entry("°", Unit.DEGREE),
-          Map.entry("deg", Unit.DEGREE),
-          Map.entry("min", Unit.MINUTE),
-          Map.entry("h", Unit.HOUR),
-          Map.entry("F", Unit.FAHRENHEIT),
-          Map.entry("°F", Unit.FAHRENHEIT),
-          Map.entry("%", Unit.PER_CENT));
-
   private static final String WHOLE = "\\d{1,9}";
   private static final String NUMBER =
       "(?<decimal>\\d{0,9}\\.\\d{1,9})"
@@ -98,7 +74,8 @@ public final class QuantityReader {
       return unreadable(text, bare, hint(bare));
     }
     String symbol = m.group("unit").strip();
-    Unit unit = symbol.isEmpty() ? (m.group("feet") == null ? bare : Unit.INCH) : UNITS.get(symbol);
+    Unit unit =
+        symbol.isEmpty() ? (m.group("feet") == null ? bare : Unit.INCH) : Unit.named(symbol);
     Rational number = number(m);
     if (unit == null || number == null || (m.group("feet") != null && unit != Unit.INCH)) {
       return unreadable(text, bare, hint(bare));

@@ -11,6 +11,8 @@ import java.math.BigInteger;
  */
 public record Rule(Rational graduation, Unit unit) {
   /** A decimal of six places has a denominator that divides this. */
+  private static final BigInteger SIXTY_FOUR = BigInteger.valueOf(64);
+
   private static final BigInteger MILLIONTH = BigInteger.TEN.pow(6);
 
   private static final Rational SIXTEENTH = Rational.of(1, 16);
@@ -23,10 +25,13 @@ public record Rule(Rational graduation, Unit unit) {
     }
   }
 
-  /** Whether a rule can be so divided: above zero, and in millimetres a finite decimal. */
+  /** Whether a rule can be so divided: inches by halving, to 1/64; millimetres by decimals. */
   public static boolean isGraduation(Rational graduation, Unit unit) {
     return switch (unit) {
-      case INCH -> graduation.signum() > 0;
+      case INCH ->
+          graduation.signum() > 0
+              && graduation.compareTo(Rational.ONE) <= 0
+              && SIXTY_FOUR.mod(graduation.denominator()).equals(BigInteger.ZERO);
       case MILLIMETRE ->
           graduation.signum() > 0
               && MILLIONTH.mod(graduation.denominator()).equals(BigInteger.ZERO);
@@ -100,10 +105,10 @@ public record Rule(Rational graduation, Unit unit) {
         grade);
   }
 
-  /** The least power of ten that a decimal's denominator divides. */
-  private static BigInteger powerOfTen(Rational rest) {
+  /** The least power of ten that a finite decimal's denominator divides. */
+  public static BigInteger powerOfTen(Rational decimal) {
     BigInteger power = BigInteger.ONE;
-    while (!rest.times(Rational.of(power, BigInteger.ONE)).isWhole()) {
+    while (!decimal.times(Rational.of(power, BigInteger.ONE)).isWhole()) {
       power = power.multiply(BigInteger.TEN);
     }
     return power;

@@ -1,5 +1,11 @@
 package packetwright.text.measure;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
 /** A unit of measure, read in input and printed on pages. */
 public enum Unit {
   ONE("", Dimension.NUMBER, Rational.ONE, false),
@@ -24,6 +30,8 @@ public enum Unit {
   FAHRENHEIT("°F", Dimension.TEMPERATURE, Rational.ONE, true),
   MONEY("", Dimension.MONEY, Rational.ONE, true);
 
+  private static final Map<String, Unit> BY_NAME = byName();
+
   private final String symbol;
   private final Dimension dimension;
   private final Rational inBase;
@@ -34,6 +42,31 @@ public enum Unit {
     this.dimension = dimension;
     this.inBase = inBase;
     this.decimal = decimal;
+  }
+
+  private static Map<String, Unit> byName() {
+    Map<String, Unit> names = new LinkedHashMap<>();
+    for (Unit unit : values()) {
+      if (!unit.symbol.isEmpty()) {
+        names.put(unit.symbol, unit);
+      }
+    }
+    names.put("count", ONE);
+    names.put("\"", INCH);
+    names.put("'", FOOT);
+    names.put("deg", DEGREE);
+    names.put("F", FAHRENHEIT);
+    return Collections.unmodifiableMap(names);
+  }
+
+  /** The unit that is so written after a number, or none. */
+  public static @Nullable Unit named(String name) {
+    return BY_NAME.get(name);
+  }
+
+  /** Everything that may be written after a number. */
+  public static Set<String> names() {
+    return BY_NAME.keySet();
   }
 
   /** As printed after a number. */

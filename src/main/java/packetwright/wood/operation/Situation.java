@@ -310,7 +310,7 @@ final class Situation {
         error(
             "not-inspected",
             "this cut depends on `" + size + "`, which nobody has measured yet",
-            "add `- inspect: " + size + "` to an earlier step");
+            "add `- inspect: " + size + "`, with its `piece:`, to an earlier step");
       }
     }
   }

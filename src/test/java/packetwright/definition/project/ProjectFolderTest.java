@@ -105,4 +105,18 @@ class ProjectFolderTest {
     assertThat(ProjectFolder.sample("sliding-lid-box").files())
         .containsExactly("procedure.md", "project.yaml", "quiz.yaml", "shop.yaml");
   }
+
+  @Test
+  void refusesControlCharactersWhereTheyStand() {
+    ProjectFolder folder =
+        ProjectFolder.sample("sliding-lid-box").with("procedure.md", "One\ntwo\u0007\n");
+    assertThat(folder.text("procedure.md").findings())
+        .singleElement()
+        .satisfies(
+            finding -> {
+              assertThat(finding.code()).isEqualTo("control-character");
+              assertThat(finding.at().line()).isEqualTo(2);
+              assertThat(finding.at().column()).isEqualTo(4);
+            });
+  }
 }

@@ -98,6 +98,44 @@ class SizesTest {
     assertThat(none.low()).isEqualTo(none.high()).isEqualTo(Quantity.of(Length.ZERO));
   }
 
+  private static Quantity inches(long numerator, long denominator) {
+    return Quantity.of(Length.ofInches(numerator, denominator));
+  }
+
+  /** Each peaks, or jumps, between the corners, which all agree or miss it. */
+  @Test
+  void theWorstCaseHoldsWhatLiesBetweenTheCorners() {
+    Sizes sizes =
+        TestProject.inInches()
+            .given("t", "1 1/16", "1", "2", "1/8")
+            .size("hill", "(t - 1) * (1 1/8 - t) / 1 in")
+            .size("ridge", "min(t, 2 in + 1/8 - t)")
+            .size("step", "if(t = 1, 3 in, 1 in)")
+            .size("late", "ridge * 2")
+            .good();
+    // At t = 1 1/16 each factor is 1/16; at the corners they are -1/16 and 3/16.
+    assertThat(sizes.get("hill").high().value()).isGreaterThanOrEqualTo(Rational.of(1, 256));
+    assertThat(sizes.get("hill").low().value()).isLessThanOrEqualTo(Rational.of(-3, 256));
+    assertThat(sizes.get("ridge").high().value()).isGreaterThanOrEqualTo(Rational.of(17, 16));
+    assertThat(sizes.get("ridge").low().value()).isLessThanOrEqualTo(Rational.of(15, 16));
+    assertThat(sizes.get("step").high()).isEqualTo(inches(3, 1));
+    assertThat(sizes.get("step").low()).isEqualTo(inches(1, 1));
+    assertThat(sizes.get("late").high().value()).isGreaterThanOrEqualTo(Rational.of(17, 8));
+  }
+
+  @Test
+  void aDivisorThatChangesItsSignIsAFinding() {
+    Finding finding =
+        only(
+            TestProject.inInches()
+                .given("play", "1/16", "0", "1/8", "1/16")
+                .size("share", "1 in * 1 in / (play - 1/32 in)"));
+    assertThat(finding.code()).isEqualTo("division-by-zero");
+    assertThat(finding.message())
+        .isEqualTo("`(play - 1/32 in)` may come to zero, at the worst case of the tolerances");
+    assertThat(finding.hint()).contains("make the tolerances smaller");
+  }
+
   @Test
   void manyTolerancesOfASumAddUp() {
     TestProject project = TestProject.inInches();

@@ -65,7 +65,8 @@ class PacketsTest {
     assertThat(plain(wide.student().parts().get(0).width())).isEqualTo("5 1/2 in");
     assertThat(wide.key().substituted()).hasSize(1);
     assertThat(plain(wide.key().substituted().get(0).own())).isEqualTo("3 1/2 in");
-    assertThat(plain(wide.key().substituted().get(0).now())).isEqualTo("5 1/2 in");
+    assertThat(plain(wide.key().substituted().get(0).now()))
+        .isEqualTo("5 1/2 in (given as 139.7 mm)");
     assertThat(DOCUMENTS.key().substituted()).isEmpty();
   }
 

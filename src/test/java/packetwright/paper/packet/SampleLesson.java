@@ -86,7 +86,7 @@ public final class SampleLesson {
         good(Simulation.run(new Simulation.Inputs(project, procedure, shop, sizes, parts, blanks)));
     return new Lesson(
         project,
-        new Choices(shop, substitution, Set.of(), "2027 spring"),
+        new Choices(shop, substitution, Map.of("board_width", "139.7 mm"), Set.of(), "2027 spring"),
         procedure,
         sizes,
         parts,
@@ -107,6 +107,7 @@ public final class SampleLesson {
                 "A",
                 lesson.project().quiz().questions(),
                 lesson.sizes(),
+                lesson.project().givens(),
                 WORDS)));
   }
 

@@ -40,7 +40,7 @@ class ReckoningTest {
       subtract(
           THIRTY_SECONDS,
           amount("box width", 1, Rational.of(11, 2)),
-          new Amount("tongue", 2, Rational.of(3, 4), Rational.of(11, 16), true));
+          new Amount("tongue", 2, Rational.of(3, 4), Rational.of(11, 16), Moves.FREE, true));
 
   /** A teacher's example, worked by hand: 5 1/2 less two tongues of 11/16. Common practice. */
   @Test
@@ -62,6 +62,7 @@ class ReckoningTest {
   void theWrongAnswersOfTheTwoTongues() {
     assertThat(mistakes(TWO_TONGUES))
         .containsOnly(
+            Map.entry("4 1/8 in", "took the tongue twice, although both were measured together"),
             Map.entry("5 5/32 in", "took the tongue only once"),
             Map.entry("4 3/4 in", "used the drawn size of the tongue, not the measured one"),
             Map.entry("6 3/16 in", "added instead of subtracting"),
@@ -83,7 +84,7 @@ class ReckoningTest {
     assertThat(working(question)).containsExactly("3/8 = 6/16", "6/16 + 1/16 = 7/16");
     assertThat(mistakes(question))
         .containsOnly(
-            Map.entry("4/24 in", "added tops and bottoms"),
+            Map.entry("4/24 in = 1/6 in", "added tops and bottoms"),
             Map.entry("1/4 in", "changed the bottoms and left the tops"),
             Map.entry("5/16 in", "subtracted instead of adding"));
   }

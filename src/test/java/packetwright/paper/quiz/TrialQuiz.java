@@ -48,7 +48,8 @@ final class TrialQuiz {
   }
 
   static QuizInput input(String form, Rule rule, List<QuestionDefinition> questions) {
-    return new QuizInput(PROJECT.id(), rule, "2027 spring", form, questions, SIZES, WORDS);
+    return new QuizInput(
+        PROJECT.id(), rule, "2027 spring", form, questions, SIZES, PROJECT.givens(), WORDS);
   }
 
   /** A definition; each value is {@code key=text|text}. */
@@ -80,6 +81,6 @@ final class TrialQuiz {
 
   /** An amount as asked, drawn the same. */
   static Amount amount(String name, int times, Rational value) {
-    return new Amount(name, times, value, value, false);
+    return new Amount(name, times, value, value, Moves.FREE, false);
   }
 }

@@ -3,6 +3,7 @@ package packetwright.text.formula;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -10,6 +11,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import packetwright.text.measure.Dimension;
 import packetwright.text.measure.Length;
 import packetwright.text.measure.Quantity;
+import packetwright.text.measure.QuantityReader;
 import packetwright.text.measure.Rational;
 import packetwright.text.measure.Unit;
 import packetwright.text.source.Checked;
@@ -84,7 +86,7 @@ class FormulaTest {
           round_up(width / 2 in)          | 3     | NUMBER
           if(width > 4, 1, tongue)        | 1     | LENGTH
           if(clamps and width < 4, 1, tongue) | 1/4 | LENGTH
-          if(nothing > 0, width / nothing, 7) | 7   | LENGTH
+          if(nothing > 0, width / nothing, 7) | 7   | NUMBER
           tilt * 2                        | 90    | ANGLE
           """)
   void comesTo(String text, String value, Dimension dimension) {
@@ -177,7 +179,7 @@ class FormulaTest {
     assertThat(finding("1-3/4").hint()).isEqualTo("write `1 3/4`, or `1 - 3/4` for minus");
     assertThat(finding("width / 1/2").hint()).isEqualTo("write `/ (1/2)`, or `/ 1 / 2`");
     assertThat(finding("mox(1)").hint()).isEqualTo("write `max`");
-    assertThat(finding("3 inch").hint()).startsWith("write one of ").contains(" in,");
+    assertThat(finding("3 inch").hint()).isEqualTo("write one of in, ft, mm, cm");
     assertThat(finding("width × 2").hint()).isEqualTo("write `*`");
   }
 
@@ -192,6 +194,48 @@ class FormulaTest {
   void checksTheBranchNotTaken() {
     assertThat(finding("if(clamps, width, width + side.count)").code()).isEqualTo("wrong-unit");
     assertThat(finding("if(clamps, width, nowhere)").code()).isEqualTo("unknown-name");
+  }
+
+  /** {@code tongue - 1/4} is zero: the quotient has no value, and is a number all the same. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          if(clamps, 1, width / (tongue - 1/4))                              | 1 | NUMBER
+          if(clamps, 1, width / (tongue - 1/4) * width)                      | 1 | LENGTH
+          if(tongue < 1, 2 * width, width / (tongue - 1/4) * width)          | 10 | LENGTH
+          if(clamps or width / (tongue - 1/4) > 2, 1 in, 2 in)               | 1 | LENGTH
+          if(clamps, width, round_up(width, tongue - 1/2))                   | 5 | LENGTH
+          """)
+  void theKindDoesNotHangOnAValueThatIsNotNeeded(String text, String value, Dimension kind) {
+    Quantity found = evaluate(text, Unit.INCH).value();
+    assertThat(found).isEqualTo(new Quantity(Rational.of(Long.parseLong(value)), kind));
+  }
+
+  @Test
+  void checksTheKindOfWhatDividesByZeroUnneeded() {
+    assertThat(finding("if(clamps, tilt, width / (tongue - 1/4))").code()).isEqualTo("wrong-unit");
+    assertThat(finding("if(clamps, width, width / (tongue - 1/4) + width)").code())
+        .isEqualTo("wrong-unit");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "144 sq in, AREA",
+    "1 sq ft, AREA",
+    "2 bf, VOLUME",
+    "8 oz, FLUID",
+    "30 ml, FLUID",
+    "68 F, TEMPERATURE",
+    "24 count, NUMBER",
+    "30 deg, ANGLE"
+  })
+  void knowsTheUnitsThatAGivenKnows(String text, Dimension kind) {
+    Quantity reckoned = evaluate(text, Unit.INCH).value();
+    Unit bare = Objects.requireNonNull(Unit.named(text.replaceFirst("\\d+ ", "")));
+    assertThat(reckoned.dimension()).isEqualTo(kind);
+    assertThat(reckoned).isEqualTo(QuantityReader.read(at(text), bare).value());
   }
 
   @Test
