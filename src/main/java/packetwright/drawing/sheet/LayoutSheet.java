@@ -26,9 +26,6 @@ public final class LayoutSheet {
   /** A narrow board is drawn wider than it is, so that its letters can be read. */
   private static final double LEAST_HEIGHT = 26;
 
-  /** Room for the face mark at the squared end. */
-  private static final double MARK_ROOM = 34;
-
   private final Layout layout;
   private final Rule rule;
   private final Words words;
@@ -96,10 +93,9 @@ public final class LayoutSheet {
   }
 
   private void letter(Section section, double from, double to) {
-    double clear = section.start().signum() == 0 && hasFaceMark() ? from + MARK_ROOM : from;
-    double centre = (clear + to + LEAST_KERF) / 2;
+    double centre = (from + to + LEAST_KERF) / 2;
     Inscription letter = Inscription.of(Face.BOLD, section.letter());
-    double room = to - clear - LEAST_KERF - 4;
+    double room = to - from - LEAST_KERF - 4;
     double size = Math.max(Inscription.LEAST_SIZE, Math.min(16, 16 * room / letter.width(16)));
     Inscription piece = Inscription.of(Face.REGULAR, section.piece().replace('_', ' '));
     boolean hasRoom = bottom - top > 34 && piece.width(Inscription.LEAST_SIZE) < room;
@@ -125,27 +121,13 @@ public final class LayoutSheet {
             top - 9,
             Inscription.LEAST_SIZE,
             Inscription.of(Face.ITALIC, words.plain("sheet.layout.squared_end"))));
-    if (hasFaceMark()) {
-      faceMark(left + 20, Math.min(1, (bottom - top - 6) / 34));
-    }
-  }
-
-  private boolean hasFaceMark() {
-    Section first = layout.sections().get(0);
-    return x(first.end()) - x(first.start()) > MARK_ROOM + 24;
-  }
-
-  /** A loop whose tail runs to the face edge, and a caret on that edge; common practice. */
-  private void faceMark(double x, double tall) {
-    List<Outline.Segment> loop =
-        List.of(
-            new Outline.Segment('M', List.of(0.0, -2.0)),
-            new Outline.Segment('C', List.of(1.0, -14.0, 13.0, -30.0, 5.0, -33.0)),
-            new Outline.Segment('C', List.of(-4.0, -35.0, -3.0, -17.0, 10.0, -13.0)));
-    marks.add(Stroke.of(Line.FINE, new Outline(loop).placed(x, bottom, tall)));
+    Inscription face = Inscription.of(Face.ITALIC, words.plain("sheet.inside_face"));
+    double width = face.width(Inscription.LEAST_SIZE);
+    marks.add(new Label(right() - width, top - 9, Inscription.LEAST_SIZE, face));
     marks.add(
         Stroke.of(
-            Line.FINE, Outline.polyline(x - 5, bottom + 9, x, bottom + 1, x + 5, bottom + 9)));
+            Line.FINE,
+            Outline.polyline(left + 15, bottom + 9, left + 20, bottom + 1, left + 25, bottom + 9)));
   }
 
   private List<RunningDimensions.Entry> running() {
@@ -182,12 +164,18 @@ public final class LayoutSheet {
       x = key(x, y, new KeyLine(Line.FINE, true), "sheet.layout.kerf_key", kerf);
     }
     marks.add(Stroke.of(Line.FINE, Outline.polyline(x, y + 3, x + 5, y - 5, x + 10, y + 3)));
-    marks.add(
-        Label.right(
-            x + 15,
-            y,
-            Inscription.LEAST_SIZE,
-            Inscription.of(Face.REGULAR, words.plain("sheet.layout.face_edge"))));
+    x = keyText(x + 15, y, Inscription.of(Face.REGULAR, words.plain("sheet.layout.face_edge")));
+    if (layout.sections().stream().anyMatch(s -> s.letter().isEmpty())) {
+      marks.add(Stroke.of(Line.FINE, x, y - 5, x + 12, y + 5));
+      marks.add(Stroke.of(Line.FINE, x, y + 5, x + 12, y - 5));
+      keyText(x + 17, y, Inscription.of(Face.REGULAR, words.plain("sheet.layout.waste_key")));
+    }
+  }
+
+  /** Answers where the next entry begins. */
+  private double keyText(double x, double y, Inscription text) {
+    marks.add(Label.right(x, y, Inscription.LEAST_SIZE, text));
+    return x + text.width(Inscription.LEAST_SIZE) + 16;
   }
 
   private double key(double x, double y, KeyLine line, String key, @Nullable Length value) {
@@ -200,8 +188,7 @@ public final class LayoutSheet {
         Inscription.of(
             Face.REGULAR,
             value == null ? words.say(key) : words.say(key, rule.printExactly(value)));
-    marks.add(Label.right(x + 12, y, Inscription.LEAST_SIZE, text));
-    return x + 12 + text.width(Inscription.LEAST_SIZE) + 16;
+    return keyText(x + 12, y, text);
   }
 
   /** The kerf of the cuts; where they differ, the widest. */

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.Function;
 import packetwright.definition.project.Side;
 import packetwright.drawing.lettering.Face;
 import packetwright.drawing.sheet.PartMeasures.Band;
@@ -29,6 +30,9 @@ public final class PartSheet {
 
   private static final double MARGIN = 6;
   private static final double LEAST_GAP = 30;
+
+  /** A part drawn shorter than 3/4 in is hard to read. */
+  private static final double LEAST_DRAWN = 54;
 
   /** Half the height of a number in a level band, and air. */
   private static final double ROW_HALF = 12;
@@ -61,6 +65,29 @@ public final class PartSheet {
    * @param material as the title strip names it
    */
   public static Sheet draw(Part part, Phrase material, Rule rule, Words words) {
+    return largest(part, rule, words).finish(material);
+  }
+
+  /**
+   * Draws parts at one scale, the largest preferred one at which all fit; a part that would be too
+   * small to read has its own.
+   *
+   * @param material of a part, as the title strip names it
+   */
+  public static List<Sheet> drawAll(
+      List<Part> parts, Function<Part, Phrase> material, Rule rule, Words words) {
+    int common =
+        parts.stream().mapToInt(p -> largest(p, rule, words).scale.reduction()).max().orElse(1);
+    List<Sheet> sheets = new ArrayList<>();
+    for (Part part : parts) {
+      PartSheet sheet = new PartSheet(part, rule, words, new ViewMarks.Scale(common));
+      boolean isReadable = sheet.fits() && sheet.width(Projection.FRONT) >= LEAST_DRAWN;
+      sheets.add((isReadable ? sheet : largest(part, rule, words)).finish(material.apply(part)));
+    }
+    return sheets;
+  }
+
+  private static PartSheet largest(Part part, Rule rule, Words words) {
     PartSheet sheet = null;
     for (ViewMarks.Scale scale : ViewMarks.Scale.preferred(rule.unit())) {
       sheet = new PartSheet(part, rule, words, scale);
@@ -71,7 +98,7 @@ public final class PartSheet {
     if (sheet == null) {
       throw new IllegalStateException("no preferred scale for " + rule);
     }
-    return sheet.finish(material);
+    return sheet;
   }
 
   private boolean fits() {

@@ -26,7 +26,7 @@ final class Markup {
       return escape(text.text());
     }
     StringBuilder out = new StringBuilder();
-    List<Phrase.Piece> pieces = phrase.pieces();
+    List<Phrase.Piece> pieces = joined(phrase.pieces());
     for (int i = 0; i < pieces.size(); i++) {
       String punctuation = i + 1 < pieces.size() ? opening(pieces.get(i + 1)) : "";
       if (pieces.get(i) instanceof Phrase.Measure measure && !punctuation.isEmpty()) {
@@ -40,6 +40,22 @@ final class Markup {
       }
     }
     return out.toString();
+  }
+
+  /** Neighbouring words as one stretch, so that no line breaks before a full stop. */
+  private static List<Phrase.Piece> joined(List<Phrase.Piece> pieces) {
+    List<Phrase.Piece> joined = new ArrayList<>();
+    for (Phrase.Piece piece : pieces) {
+      int last = joined.size() - 1;
+      if (last >= 0
+          && piece instanceof Phrase.Text text
+          && joined.get(last) instanceof Phrase.Text before) {
+        joined.set(last, new Phrase.Text(before.text() + text.text()));
+      } else {
+        joined.add(piece);
+      }
+    }
+    return joined;
   }
 
   /** Punctuation that a piece begins with: it must not begin a line. */

@@ -14,6 +14,7 @@ import packetwright.text.words.Phrase;
  * @param blanks how each rough size is reckoned
  * @param settings of each operation with a machine
  * @param checks set-ups to look at before power goes on
+ * @param fitting the right answers of the fitting sheet, a table for each measured size
  * @param form which form of the quiz the answers belong to
  * @param answers of the quiz
  * @param safety each rule that fired, most severe first
@@ -27,6 +28,7 @@ public record AnswerKey(
     List<BlankSum> blanks,
     List<SettingsRow> settings,
     List<Check> checks,
+    List<FittingTable> fitting,
     String form,
     List<Answer> answers,
     List<Safety> safety) {
@@ -39,6 +41,7 @@ public record AnswerKey(
     blanks = List.copyOf(blanks);
     settings = List.copyOf(settings);
     checks = List.copyOf(checks);
+    fitting = List.copyOf(fitting);
     answers = List.copyOf(answers);
     safety = List.copyOf(safety);
   }
@@ -69,18 +72,18 @@ public record AnswerKey(
   /**
    * One size with its working.
    *
+   * @param title its sentence, or its name in plain words
    * @param name as formulas use it
-   * @param about its sentence; may be empty
-   * @param formula as written; empty for a given
-   * @param numbers the formula with numbers; empty for a given
+   * @param formula as written; empty for one that was chosen
+   * @param numbers the formula with numbers; empty for one that was chosen
    * @param value drawn
    * @param low worst case
    * @param high worst case; empty, as {@code low} is, when nothing varies
-   * @param fitted whether parts cut to it are cut to fit
+   * @param fitted whether it is a part's and is cut to fit
    */
   public record SizeRow(
+      Phrase title,
       String name,
-      Phrase about,
       String formula,
       Phrase numbers,
       Phrase value,
@@ -158,9 +161,38 @@ public record AnswerKey(
    * @param number of the step
    * @param title of the step
    * @param machine as printed
-   * @param look what to look at: settings and controls
+   * @param machineLook what to look at on any machine of this kind; may be empty
+   * @param look the settings and controls of this step
    */
-  public record Check(int number, String title, Phrase machine, Phrase look) {}
+  public record Check(int number, String title, Phrase machine, Phrase machineLook, Phrase look) {}
+
+  /**
+   * Right answers of the fitting sheet.
+   *
+   * @param measured what was measured
+   * @param parts that are cut to it, a column each
+   * @param rows from the least that can be measured to the most
+   */
+  public record FittingTable(Phrase measured, List<Phrase> parts, List<FittingRow> rows) {
+    /** Keeps its own copies. */
+    public FittingTable {
+      parts = List.copyOf(parts);
+      rows = List.copyOf(rows);
+    }
+  }
+
+  /**
+   * The answers to one measurement.
+   *
+   * @param measured as read
+   * @param cuts the size that each part is cut to
+   */
+  public record FittingRow(Phrase measured, List<Phrase> cuts) {
+    /** Keeps its own copy. */
+    public FittingRow {
+      cuts = List.copyOf(cuts);
+    }
+  }
 
   /**
    * A question with its answer.

@@ -101,14 +101,28 @@ final class KeyTables {
     // A plain number needs no working.
     boolean given = size.from().isEmpty();
     return new SizeRow(
+        title(size),
         size.name(),
-        Naming.typeset(size.about()),
         given ? "" : size.derivation().formula(),
         given ? Naming.nothing() : numbers(size.derivation()),
         naming.exactly(size.value()),
         varies ? naming.exactly(size.low()) : Naming.nothing(),
         varies ? naming.exactly(size.high()) : Naming.nothing(),
-        !size.fitted().isEmpty());
+        size.kind() == Size.Kind.PART && !size.fitted().isEmpty());
+  }
+
+  /** The author's sentence, or the name in plain words: a part's as {@code Side, length}. */
+  private Phrase title(Size size) {
+    if (!size.about().isEmpty()) {
+      return Naming.typeset(size.about());
+    }
+    int dot = size.name().indexOf('.');
+    return dot < 0
+        ? Phrase.of(Naming.title(size.name()))
+        : words.say(
+            "packet.sizes.of",
+            Naming.title(size.name().substring(0, dot)),
+            Naming.plain(size.name().substring(dot + 1)));
   }
 
   private Phrase numbers(Derivation derivation) {
@@ -189,10 +203,20 @@ final class KeyTables {
       for (MachineKind kind : pages.checked(runs)) {
         List<OperationRun> own = runs.stream().filter(r -> r.tool() == kind).toList();
         checks.add(
-            new Check(step.number(), step.title(), Phrase.of(naming.machine(kind)), look(own)));
+            new Check(
+                step.number(),
+                step.title(),
+                Phrase.of(naming.machine(kind)),
+                look(kind),
+                look(own)));
       }
     }
     return checks;
+  }
+
+  private Phrase look(MachineKind kind) {
+    String key = "packet.guard." + kind.word();
+    return words.hasKey(key) ? words.say(key) : Naming.nothing();
   }
 
   /** The bound settings, then the controls, each once. */

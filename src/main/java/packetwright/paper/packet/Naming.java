@@ -23,6 +23,9 @@ record Naming(Words words, Rule rule) {
   private static final Pattern FRACTION =
       Pattern.compile("(?<![\\d/.])(?:(\\d{1,6}) )?(\\d{1,4})/(\\d{1,4})(?![\\d/])");
 
+  /** A setting of a later pass. */
+  private static final Pattern PASS = Pattern.compile("(.+)_(\\d{1,4})");
+
   /** No words at all. */
   static Phrase nothing() {
     return NOTHING;
@@ -46,8 +49,16 @@ record Naming(Words words, Rule rule) {
     return words.plain("packet.tool." + kind.word());
   }
 
+  /**
+   * What is set; {@code fence_2} is the fence's second pass. A name we have no words for stands.
+   */
   Phrase setting(String name) {
-    return words.say("packet.set." + name);
+    Matcher pass = PASS.matcher(name);
+    if (pass.matches()) {
+      return words.say("packet.pass", setting(pass.group(1)), pass.group(2));
+    }
+    String key = "packet.set." + name;
+    return words.hasKey(key) ? words.say(key) : Phrase.of(title(name));
   }
 
   /** {@code side.lid_groove} as {@code lid groove of the side}; a piece as it stands. */

@@ -19,6 +19,7 @@ import packetwright.paper.packet.StudentPacket.Question;
 import packetwright.paper.packet.StudentPacket.QuizPage;
 import packetwright.paper.quiz.Quiz;
 import packetwright.plan.lesson.Lesson;
+import packetwright.text.measure.Length;
 import packetwright.text.measure.Rule;
 import packetwright.text.measure.Unit;
 import packetwright.text.source.Checked;
@@ -70,13 +71,14 @@ public final class Packets {
         heading(),
         cover(text),
         new Pictures(lesson, words).apart(),
-        lesson.parts().stream().map(p -> PartSheet.draw(p, material(p), rule, words)).toList(),
+        PartSheet.drawAll(lesson.parts(), this::material, rule, words),
         lesson.parts().stream().map(this::row).toList(),
         lesson.blanks().stream().map(this::row).toList(),
         steps,
         new Fitting(lesson, naming).sheet(),
         quizPage(),
-        lesson.project().rubric().stream().map(this::rubric).toList());
+        lesson.project().rubric().stream().map(this::rubric).toList(),
+        Glossary.of(steps, words));
   }
 
   private AnswerKey key(List<PacketStep> steps, StepPages pages) {
@@ -90,6 +92,7 @@ public final class Packets {
         tables.blanks(),
         tables.settings(),
         tables.checks(),
+        new FittingAnswers(lesson, naming).tables(),
         quiz.form(),
         KeyTables.answers(quiz),
         tables.safety());
@@ -163,15 +166,18 @@ public final class Packets {
         Phrase.of(Naming.title(part.name())),
         part.count(),
         material(part),
-        naming.size(part.solid().length()),
-        naming.size(part.solid().width()),
-        naming.size(part.solid().thickness()),
-        isFitted(part, ".length") || isFitted(part, ".width"));
+        marked(part, ".length", part.solid().length()),
+        marked(part, ".width", part.solid().width()),
+        marked(part, ".thickness", part.solid().thickness()));
   }
 
-  private boolean isFitted(Part part, String dimension) {
+  /** A finished size, with a dagger where it is cut to fit. */
+  private Phrase marked(Part part, String dimension, Length length) {
     Size size = lesson.sizes().find(part.name() + dimension);
-    return size != null && !size.fitted().isEmpty();
+    Phrase printed = naming.size(length);
+    return size == null || size.fitted().isEmpty()
+        ? printed
+        : words.say("packet.cut_to_fit", printed);
   }
 
   private BlankRow row(Blank blank) {

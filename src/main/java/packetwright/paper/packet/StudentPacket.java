@@ -17,6 +17,7 @@ import packetwright.text.words.Phrase;
  * @param fitting where measurements are written down
  * @param quiz last pages
  * @param rubric rows that the student assesses, each with its limit
+ * @param glossary words of the trade that the steps use
  */
 public record StudentPacket(
     Heading heading,
@@ -28,7 +29,8 @@ public record StudentPacket(
     List<PacketStep> steps,
     FittingSheet fitting,
     QuizPage quiz,
-    List<Phrase> rubric) {
+    List<Phrase> rubric,
+    List<Term> glossary) {
   /** Keeps its own copies. */
   public StudentPacket {
     apart = List.copyOf(apart);
@@ -37,6 +39,7 @@ public record StudentPacket(
     blanks = List.copyOf(blanks);
     steps = List.copyOf(steps);
     rubric = List.copyOf(rubric);
+    glossary = List.copyOf(glossary);
   }
 
   /**
@@ -76,7 +79,16 @@ public record StudentPacket(
   }
 
   /**
-   * A line of the parts table; sizes are finished sizes.
+   * A word of the trade.
+   *
+   * @param word as printed
+   * @param meaning in plain words
+   */
+  public record Term(String word, Phrase meaning) {}
+
+  /**
+   * A line of the parts table; sizes are finished sizes, marked where the student's own measurement
+   * replaces one.
    *
    * @param letter on drawings
    * @param name as printed
@@ -85,7 +97,6 @@ public record StudentPacket(
    * @param length along the grain
    * @param width across it
    * @param thickness of the part
-   * @param fitted whether the student's own measurement replaces one of the sizes
    */
   public record PartRow(
       String letter,
@@ -94,8 +105,7 @@ public record StudentPacket(
       Phrase material,
       Phrase length,
       Phrase width,
-      Phrase thickness,
-      boolean fitted) {}
+      Phrase thickness) {}
 
   /**
    * A line of the rough pieces' table.
@@ -138,9 +148,9 @@ public record StudentPacket(
    * @param part letter and name
    * @param what length or width
    * @param drawn value
-   * @param low worst case
-   * @param high worst case
-   * @param reckoning the formula in words
+   * @param low the least that it may come out, on a graduation
+   * @param high the most
+   * @param reckoning the formula in words, with the numbers that are known
    */
   public record Fitted(
       Phrase part, Phrase what, Phrase drawn, Phrase low, Phrase high, Phrase reckoning) {}

@@ -119,7 +119,7 @@ public final class Words {
   }
 
   /** Whether there is such a phrase. */
-  boolean hasKey(String key) {
+  public boolean hasKey(String key) {
     return phrases.getProperty(key) != null;
   }
 

@@ -31,7 +31,8 @@ class TemplateFillerTest {
         PACKET.steps(),
         PACKET.fitting(),
         PACKET.quiz(),
-        PACKET.rubric());
+        PACKET.rubric(),
+        PACKET.glossary());
   }
 
   @Test

@@ -2,11 +2,17 @@ package packetwright.paper.packet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import packetwright.definition.project.ProjectFolder;
+import packetwright.drawing.lettering.Face;
+import packetwright.drawing.sheet.Outline;
+import packetwright.drawing.sheet.Painter;
+import packetwright.drawing.sheet.Sheet;
 import packetwright.paper.packet.AnswerKey.SizeRow;
 import packetwright.plan.lesson.Lesson;
 import packetwright.text.measure.Length;
@@ -115,20 +121,100 @@ class PacketsTest {
     assertThat(sheet.fitted())
         .extracting(f -> plain(f.part()).substring(0, 1) + " " + plain(f.what()))
         .containsExactly("B length", "C length", "D width", "E width");
-    assertThat(plain(sheet.fitted().get(0).low())).isEqualTo("4 29/64 in");
-    assertThat(plain(sheet.fitted().get(0).high())).isEqualTo("4 35/64 in");
+    assertThat(plain(sheet.fitted().get(0).low())).isEqualTo("4 15/32 in");
+    assertThat(plain(sheet.fitted().get(0).high())).isEqualTo("4 17/32 in");
     assertThat(plain(sheet.fitted().get(0).reckoning()))
-        .isEqualTo("box width \u2212 2 \u00d7 tongue");
+        .isEqualTo("box width 5 in \u2212 your tongue, 2 together");
+    assertThat(plain(sheet.fitted().get(2).reckoning()))
+        .isEqualTo("your end length \u2212 clearance 1/16 in");
+  }
+
+  @Test
+  void theKeyAnswersTheFittingSheetForWhateverIsMeasured() {
+    assertThat(DOCUMENTS.key().fitting()).hasSize(1);
+    AnswerKey.FittingTable table = DOCUMENTS.key().fitting().get(0);
+    assertThat(table.parts())
+        .extracting(PacketsTest::plain)
+        .containsExactly("B length", "C length", "D width", "E width");
+    List<String> rows =
+        table.rows().stream()
+            .map(
+                r ->
+                    plain(r.measured())
+                        + ": "
+                        + r.cuts().stream()
+                            .map(PacketsTest::plain)
+                            .collect(Collectors.joining(", ")))
+            .toList();
+    assertThat(rows)
+        .hasSize(7)
+        .contains("1/2 in: 4 1/2 in, 4 1/2 in, 4 7/16 in, 4 7/16 in")
+        .startsWith("29/64 in: 4 35/64 in, 4 35/64 in, 4 31/64 in, 4 31/64 in")
+        .endsWith("35/64 in: 4 29/64 in, 4 29/64 in, 4 25/64 in, 4 25/64 in");
+  }
+
+  @Test
+  void theDaggerStandsAtTheSizeThatIsCutToFit() {
+    List<String> marked =
+        DOCUMENTS.student().parts().stream()
+            .flatMap(
+                p ->
+                    Stream.of(p.length(), p.width(), p.thickness())
+                        .map(size -> p.letter() + " " + plain(size)))
+            .filter(text -> text.endsWith("\u2020"))
+            .toList();
+    assertThat(marked)
+        .containsExactly(
+            "B 4 1/2 in \u2020", "C 4 1/2 in \u2020", "D 4 7/16 in \u2020", "E 4 7/16 in \u2020");
+  }
+
+  @Test
+  void explainsTheTradeWordsThatTheStepsUseAndNoOthers() {
+    List<String> words =
+        DOCUMENTS.student().glossary().stream().map(StudentPacket.Term::word).toList();
+    assertThat(words).contains("Rabbet", "Dry fit", "Push stick", "Tongue").doesNotContain("Kerf");
+    assertThat(Glossary.WORDS).allMatch(w -> SampleLesson.WORDS.hasKey(Glossary.key(w)));
+  }
+
+  @Test
+  void allPartsAreDrawnAtOneScale() {
+    assertThat(with("board_width", Length.ofInches(23, 8)).student().drawings())
+        .allSatisfy(sheet -> assertThat(texts(sheet)).contains("1/2 size"));
+  }
+
+  private static List<String> texts(Sheet sheet) {
+    List<String> texts = new ArrayList<>();
+    sheet.paint(
+        new Painter() {
+          @Override
+          public void stroke(Outline path, Pen pen) {}
+
+          @Override
+          public void fill(Outline path, double grey) {}
+
+          @Override
+          public void text(double x, double y, double angle, double size, Face face, String text) {
+            texts.add(text);
+          }
+        });
+    return texts;
   }
 
   @Test
   void theKeyShowsTheWorkingOfASize() {
     List<SizeRow> rows = DOCUMENTS.key().sizes().stream().flatMap(g -> g.rows().stream()).toList();
-    SizeRow end =
-        rows.stream().filter(r -> r.name().equals("end_length")).findFirst().orElseThrow();
+    SizeRow end = row(rows, "end_length");
     assertThat(end.formula()).isEqualTo("box_width - 2 * tongue");
     assertThat(plain(end.value())).isEqualTo("4 1/2 in");
-    assertThat(end.fitted()).isTrue();
+    assertThat(plain(end.title())).isEqualTo("End length");
+    assertThat(end.fitted()).isFalse();
+    SizeRow back = row(rows, "back_end.length");
+    assertThat(plain(back.title())).isEqualTo("Back end, length");
+    assertThat(back.fitted()).isTrue();
+  }
+
+  private static SizeRow row(List<SizeRow> rows, String name) {
+    return rows.stream().filter(r -> r.name().equals(name)).findFirst().orElseThrow();
   }
 
   @Test

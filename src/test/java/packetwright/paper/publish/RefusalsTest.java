@@ -21,7 +21,7 @@ class RefusalsTest {
     String html =
         """
         <html lang="en"><head><title>T</title><meta name="subject" content="S"/>
-        <meta name="description" content="D"/><style>body {font: 11pt Roboto} %s</style></head>
+        <meta name="description" content="D"/><style>%s body {font: 11pt Roboto}</style></head>
         <body><h1>T</h1><p>%s</p></body></html>
         """
             .formatted(style, body);
@@ -49,6 +49,15 @@ class RefusalsTest {
     assertThat(finding).isNotNull();
     assertThat(finding.code()).isEqualTo("template-error");
     assertThat(finding.at().file()).isEqualTo("packet-templates/packet.css");
+  }
+
+  @Test
+  void saysOnceInOurWordsThatNoOtherStyleSheetIsRead() {
+    PageRefused refused = refusal("@import url('http://example.org/x.css');", "lost");
+    assertThat(refused)
+        .hasMessage(
+            "the page was not laid out as written: a style sheet asks for another one, and no"
+                + " other is read");
   }
 
   @Test
