@@ -103,7 +103,7 @@ class SampleSizesTest {
         .containsExactly("value-out-of-range", "requirement-fails");
     assertThat(sizes.findings().get(1).message())
         .isEqualTo(
-            "The box is too shallow for its purpose: `inside_height >= 1 3/4`"
+            "The box would be too shallow inside: `inside_height >= 1 3/4`"
                 + " comes to 1 11/16 in ≥ 1 3/4 in");
   }
 
