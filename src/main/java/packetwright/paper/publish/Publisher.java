@@ -112,7 +112,18 @@ public final class Publisher {
     TemplateFiller filler = new TemplateFiller(words, own);
     Html student = findings.take(filler.student(documents.student(), output.paper()));
     Html key = findings.take(filler.key(documents.key(), output.paper()));
-    return student == null || key == null ? null : new Pages(student, key, own.keySet());
+    if (student == null || key == null) {
+      return null;
+    }
+    Finding unprintable = Refusals.unprintable(key, folder, request);
+    if (unprintable == null) {
+      unprintable = Refusals.unprintable(student, folder, request);
+    }
+    if (unprintable != null) {
+      findings.add(unprintable);
+      return null;
+    }
+    return new Pages(student, key, own.keySet());
   }
 
   /** The project's own templates and style sheets, by file name, which stand in for ours. */

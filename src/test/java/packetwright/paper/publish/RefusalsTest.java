@@ -4,13 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import packetwright.definition.project.ProjectFolder;
+import packetwright.paper.html.Html;
 import packetwright.paper.pdf.PageRefused;
 import packetwright.paper.pdf.PdfInfo;
 import packetwright.paper.pdf.PdfWriter;
+import packetwright.plan.lesson.Lessons.Request;
 import packetwright.text.source.Finding;
 
 class RefusalsTest {
@@ -35,11 +38,27 @@ class RefusalsTest {
     String project = SAMPLE.text("project.yaml").value();
     ProjectFolder folder =
         SAMPLE.with("project.yaml", project.replace("Sliding-lid box", "Box \u6728"));
-    Finding finding = Refusals.explain(refusal("", "Box \u6728"), folder, Set.of());
+    Html page = new Html("<p>Box \u6728</p>", Map.of());
+    Finding finding = Refusals.unprintable(page, folder, Request.plain());
     assertThat(finding).isNotNull();
     assertThat(finding.code()).isEqualTo("unprintable-character");
     assertThat(finding.at().file()).isEqualTo("project.yaml");
     assertThat(folder.line(finding.at()).substring(finding.at().column() - 1)).startsWith("\u6728");
+  }
+
+  @Test
+  void pointsAtTheTermWhenTheCharacterStandsThere() {
+    Html page = new Html("<p>2027 \u6728</p>", Map.of());
+    Request request = new Request("", List.of(), Set.of(), "2027 \u6728");
+    Finding finding = Refusals.unprintable(page, SAMPLE, request);
+    assertThat(finding).isNotNull();
+    assertThat(finding.at().toString()).isEqualTo("--term:1:6");
+  }
+
+  @Test
+  void hasNothingAgainstWhatOurTypefacesHave() {
+    Html page = new Html("<p>K\u00e4stchen \u2116 1 \u2610 \u26a0</p>", Map.of());
+    assertThat(Refusals.unprintable(page, SAMPLE, Request.plain())).isNull();
   }
 
   @Test
