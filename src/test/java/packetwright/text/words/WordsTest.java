@@ -50,10 +50,18 @@ class WordsTest {
 
   @Test
   void readsADenominatorWithoutANameByItsNumber() {
-    Rule odd = new Rule(Rational.of(1, 127), Unit.INCH);
-    assertThat(WORDS.aloud(odd.print(Length.ofInches(5, 127)))).isEqualTo("5 over 127 of an inch");
-    assertThat(WORDS.aloud(odd.print(Length.ofInches(132, 127))))
-        .isEqualTo("1 and 5 over 127 inches");
+    assertThat(WORDS.aloud(figure(0, 5, 127))).isEqualTo("5 over 127 of an inch");
+    assertThat(WORDS.aloud(figure(1, 5, 127))).isEqualTo("1 and 5 over 127 inches");
+  }
+
+  private static Figure figure(long whole, long numerator, long denominator) {
+    return new Figure(
+        false,
+        BigInteger.valueOf(whole),
+        BigInteger.valueOf(numerator),
+        BigInteger.valueOf(denominator),
+        Unit.INCH,
+        Figure.Grade.EXACT);
   }
 
   @Test
