@@ -197,7 +197,8 @@ final class DimensionBand {
   }
 
   private double offset(int row) {
-    double offset = Math.max(FIRST, across(0) / 2 + CLEAR);
+    // The centre line of a hole reaches past the outline; no number may touch it.
+    double offset = Math.max(FIRST, across(0) / 2 + ViewMarks.CENTRE_PAST + CLEAR);
     for (int i = 1; i <= row; i++) {
       offset += Math.max(NEXT, (across(i - 1) + across(i)) / 2 + CLEAR);
     }

@@ -23,6 +23,9 @@ public final class LayoutSheet {
   /** A kerf is drawn no narrower, so that it can be seen. */
   private static final double LEAST_KERF = 3.5;
 
+  /** Side of the mark of the squared end. */
+  private static final double SQUARE = 7;
+
   /** A narrow board is drawn wider than it is, so that its letters can be read. */
   private static final double LEAST_HEIGHT = 26;
 
@@ -97,24 +100,34 @@ public final class LayoutSheet {
     Inscription letter = Inscription.of(Face.BOLD, section.letter());
     double room = to - from - LEAST_KERF - 4;
     double size = Math.max(Inscription.LEAST_SIZE, Math.min(16, 16 * room / letter.width(16)));
-    Inscription piece = Inscription.of(Face.REGULAR, section.piece().replace('_', ' '));
-    boolean hasRoom = bottom - top > 34 && piece.width(Inscription.LEAST_SIZE) < room;
     double height = (top + bottom) / 2;
+    if (meetsSquare(centre, letter.width(size))) {
+      double above = height + 2 - top - SQUARE;
+      size = Math.min(size, Math.max(Inscription.LEAST_SIZE, above));
+    }
+    Inscription piece = Inscription.of(Face.REGULAR, section.piece().replace('_', ' '));
+    double width = piece.width(Inscription.LEAST_SIZE);
+    boolean isOverSquare = meetsSquare(centre, width) && height + 14 > bottom - SQUARE - 2;
+    boolean hasRoom = bottom - top > 34 && width < room && !isOverSquare;
     marks.add(Label.centred(centre, hasRoom ? height - 6 : height, size, letter));
     if (hasRoom) {
       marks.add(Label.centred(centre, height + 10, Inscription.LEAST_SIZE, piece));
     }
   }
 
+  /** Whether a text stands over the mark of the squared end. */
+  private static boolean meetsSquare(double centre, double width) {
+    return centre - width / 2 < MARGIN + SQUARE + 3;
+  }
+
   /** The squared end, the face mark and the mark of the edge that all is measured from. */
   private void drawReferences() {
     double left = MARGIN;
-    double square = 7;
     marks.add(
         Stroke.of(
             Line.FINE,
             Outline.polyline(
-                left, bottom - square, left + square, bottom - square, left + square, bottom)));
+                left, bottom - SQUARE, left + SQUARE, bottom - SQUARE, left + SQUARE, bottom)));
     marks.add(
         new Label(
             left,

@@ -123,7 +123,7 @@ class PartSheetTest {
                     new Point(part(block.length(), endX), part(block.width(), endY), high)))));
   }
 
-  @Property(tries = 40)
+  @Property(tries = 1500)
   void nothingOverlapsOnRandomParts(@ForAll long seed) {
     assertLegible(randomPart(new Random(seed)));
   }
