@@ -43,6 +43,9 @@ final class MakeCommand extends ProjectCommand {
     if (lesson == null) {
       return Main.HAS_ERRORS;
     }
+    Path target = out == null ? usual(lesson) : out;
+    OutputFolder output = new OutputFolder(target);
+    output.requireFree();
     Publisher publisher =
         new Publisher(folder, project().request(), new Publisher.Output(paper, form));
     Checked<Map<String, byte[]>> files = publisher.files(lesson, terminal()::progress);
@@ -50,8 +53,7 @@ final class MakeCommand extends ProjectCommand {
     if (!files.isGood()) {
       return Main.HAS_ERRORS;
     }
-    Path target = out == null ? usual(lesson) : out;
-    new OutputFolder(target).replace(files.value());
+    output.replace(files.value());
     StringBuilder made = new StringBuilder();
     for (String name : files.value().keySet()) {
       if (name.endsWith(".pdf")) {

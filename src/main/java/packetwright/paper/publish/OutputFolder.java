@@ -52,6 +52,17 @@ public final class OutputFolder {
   }
 
   /**
+   * Looks whether the folder can be replaced, so that no work is done in vain.
+   *
+   * @throws TakenException as {@link #replace} would
+   */
+  public void requireFree() throws IOException {
+    for (Path path : List.of(folder, next, previous)) {
+      requireOurs(path);
+    }
+  }
+
+  /**
    * Replaces the folder's contents.
    *
    * @param files contents by path inside the folder, with slashes
@@ -59,9 +70,7 @@ public final class OutputFolder {
    *     made by a run like this; nothing is changed then
    */
   public void replace(Map<String, byte[]> files) throws IOException {
-    for (Path path : List.of(folder, next, previous)) {
-      requireOurs(path);
-    }
+    requireFree();
     recover();
     delete(next);
     write(files);
