@@ -1,10 +1,14 @@
 package packetwright.paper.packet;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import packetwright.definition.procedure.Operation;
 import packetwright.definition.procedure.Operation.By;
+import packetwright.definition.procedure.Verb;
 import packetwright.definition.project.Project;
 import packetwright.definition.project.Project.Supply;
 import packetwright.definition.shop.MachineKind;
@@ -116,9 +120,12 @@ public final class Packets {
         run.operation().using().forEach(u -> supplies.add(u.value()));
       }
     }
-    List<Phrase> gear = new ArrayList<>(List.of(words.say("packet.gear.eyes")));
+    Map<String, String> gear = new LinkedHashMap<>(Map.of("eye", words.plain("packet.gear.eyes")));
     if (tools.stream().anyMatch(MachineKind::isPowered)) {
-      gear.add(words.say("packet.gear.ears"));
+      gear.put("ear", words.plain("packet.gear.ears"));
+    }
+    if (lesson.run().operations().stream().anyMatch(o -> isSanding(o.operation()))) {
+      gear.put("dust", words.plain("packet.gear.dust"));
     }
     return new Cover(
         TrueScale.strip(rule.unit(), words),
@@ -131,8 +138,13 @@ public final class Packets {
             .filter(s -> supplies.contains(s.name().value()))
             .map(this::supply)
             .toList(),
-        gear,
+        gear.values().stream().map(Phrase::of).toList(),
+        gear.entrySet().stream().map(g -> Signs.sheet(g.getKey(), 34, g.getValue())).toList(),
         lesson.shop().rules().stream().map(Naming::typeset).toList());
+  }
+
+  private static boolean isSanding(Operation operation) {
+    return operation.verb().value() == Verb.SAND;
   }
 
   private List<Phrase> names(Set<MachineKind> tools, boolean powered) {

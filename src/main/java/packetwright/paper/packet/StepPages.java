@@ -35,7 +35,7 @@ final class StepPages {
     this.naming = naming;
     this.words = naming.words();
     this.text = text;
-    this.alert = TrueScale.alert(words);
+    this.alert = Signs.sheet("alert", 23, words.plain("packet.alert"));
   }
 
   List<PacketStep> steps() {

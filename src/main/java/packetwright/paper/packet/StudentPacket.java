@@ -53,6 +53,7 @@ public record StudentPacket(
    * @param tools used by hand
    * @param supplies used up
    * @param gear worn
+   * @param signs that show the gear
    * @param rules of this shop
    */
   public record Cover(
@@ -64,6 +65,7 @@ public record StudentPacket(
       List<Phrase> tools,
       List<Phrase> supplies,
       List<Phrase> gear,
+      List<Sheet> signs,
       List<Phrase> rules) {
     /** Keeps its own copies. */
     public Cover {
@@ -74,6 +76,7 @@ public record StudentPacket(
       tools = List.copyOf(tools);
       supplies = List.copyOf(supplies);
       gear = List.copyOf(gear);
+      signs = List.copyOf(signs);
       rules = List.copyOf(rules);
     }
   }

@@ -3,7 +3,6 @@ package packetwright.paper.packet;
 import java.util.ArrayList;
 import java.util.List;
 import packetwright.drawing.lettering.Face;
-import packetwright.drawing.sheet.Fill;
 import packetwright.drawing.sheet.Inscription;
 import packetwright.drawing.sheet.Label;
 import packetwright.drawing.sheet.Mark;
@@ -73,20 +72,5 @@ final class TrueScale {
       length *= 0.66;
     }
     return length;
-  }
-
-  /**
-   * The safety alert symbol: an exclamation mark in a triangle, black so that a copier keeps it.
-   */
-  static Sheet alert(Words words) {
-    return new Sheet(
-        "safety-alert",
-        26,
-        23,
-        words.plain("packet.alert"),
-        List.of(
-            new Fill(Outline.polygon(13, 0, 26, 23, 0, 23), 0),
-            new Fill(Outline.polygon(11.2, 7, 14.8, 7, 13.9, 15.6, 12.1, 15.6), 1),
-            new Fill(Outline.circle(13, 18.8, 1.7), 1)));
   }
 }

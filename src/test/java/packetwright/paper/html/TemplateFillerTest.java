@@ -39,7 +39,7 @@ class TemplateFillerTest {
   void namesEveryDrawingThatItPlaces() {
     Html html = fill(Map.of(), PACKET).value();
     assertThat(html.sheets().keySet())
-        .contains("scale-strip", "cover", "exploded", "layout-wall", "check-bar", "safety-alert");
+        .contains("scale-strip", "cover", "exploded", "layout-wall", "check-bar", "sign-alert");
     html.sheets()
         .keySet()
         .forEach(name -> assertThat(html.text()).contains("data-sheet=\"" + name + "\""));
