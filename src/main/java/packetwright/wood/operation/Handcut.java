@@ -36,9 +36,8 @@ final class Handcut {
     int across = 1 - from.axis();
     Function<Solid, Removal> pocket =
         solid -> {
-          List<Length> along = Removals.measuredFrom(solid, from, inset, inset.plus(width));
-          List<Length> deep =
-              Removals.measuredFrom(solid, aim.feature().face(), Length.ZERO, depth);
+          List<Length> along = solid.measuredFrom(from, inset, inset.plus(width));
+          List<Length> deep = solid.measuredFrom(aim.feature().face(), Length.ZERO, depth);
           Length margin = solid.extent(across).minus(length).dividedBy(2);
           Point low =
               new Point(Length.ZERO, Length.ZERO, deep.get(0))
@@ -76,9 +75,8 @@ final class Handcut {
         isThrough ? first.thickness() : s.set("depth", aim.length("depth"), "", Kind.BOUND, null);
     Function<Solid, Removal> bore =
         solid -> {
-          Length along = Removals.measuredFrom(solid, from, at, at).get(0);
-          Length begin =
-              Removals.measuredFrom(solid, aim.feature().face(), Length.ZERO, depth).get(0);
+          Length along = solid.measuredFrom(from, at, at).get(0);
+          Length begin = solid.measuredFrom(aim.feature().face(), Length.ZERO, depth).get(0);
           Point place =
               new Point(Length.ZERO, Length.ZERO, begin)
                   .with(from.axis(), along)
@@ -97,21 +95,7 @@ final class Handcut {
   }
 
   private static boolean isStillInBlank(Situation s, Aim aim, List<Workpiece> pieces) {
-    for (Workpiece piece : pieces) {
-      if (s.inputs().blank(piece.name()) != null) {
-        s.error(
-            "not-cut-free",
-            "`"
-                + aim.feature().name()
-                + "` has its place along the part, and the part is still in"
-                + " `"
-                + piece.name()
-                + "`",
-            "move this operation after the one that brings the part to its length");
-        return true;
-      }
-    }
-    return false;
+    return pieces.stream().anyMatch(piece -> Shaping.isStillInBlank(s, piece, aim.feature()));
   }
 
   private static Outcome taken(

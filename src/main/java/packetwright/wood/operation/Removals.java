@@ -17,17 +17,11 @@ final class Removals {
   /** Right across the piece, between two distances from a side. */
   static Removal band(
       Solid solid, Side from, Length near, Length far, Part.Feature feature, Length depth) {
-    List<Length> span = measuredFrom(solid, from, near, far);
-    List<Length> deep = measuredFrom(solid, feature.face(), Length.ZERO, depth);
+    List<Length> span = solid.measuredFrom(from, near, far);
+    List<Length> deep = solid.measuredFrom(feature.face(), Length.ZERO, depth);
     Point low = new Point(Length.ZERO, Length.ZERO, deep.get(0)).with(from.axis(), span.get(0));
     Point high =
         new Point(solid.length(), solid.width(), deep.get(1)).with(from.axis(), span.get(1));
     return new Trough(new Box(low, high));
-  }
-
-  /** Two distances from a side as coordinates, the lesser first. */
-  static List<Length> measuredFrom(Solid solid, Side from, Length near, Length far) {
-    Length extent = solid.extent(from.axis());
-    return from.isFar() ? List.of(extent.minus(far), extent.minus(near)) : List.of(near, far);
   }
 }

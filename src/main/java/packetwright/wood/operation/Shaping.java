@@ -167,16 +167,22 @@ final class Shaping {
       s.require("no-squared-end", piece, fenceSide, State.SQUARE, "square that end before");
     }
     requireFaceDown(s, piece, feature);
-    if (fenceSide.axis() == 0 && s.inputs().blank(piece.name()) != null) {
-      s.error(
-          "not-cut-free",
-          "`"
-              + feature.name()
-              + "` has its place along the part, and the part is still in `"
-              + piece.name()
-              + "`",
-          "move this operation after the one that brings the part to its length");
+    if (fenceSide.axis() == 0) {
+      isStillInBlank(s, piece, feature);
     }
+  }
+
+  /** Whether a feature that has its place along the part is aimed at a blank; that is an error. */
+  static boolean isStillInBlank(Situation s, Workpiece piece, Part.Feature feature) {
+    if (s.inputs().blank(piece.name()) == null) {
+      return false;
+    }
+    s.error(
+        "not-cut-free",
+        "`%s` has its place along the part, and the part is still in `%s`"
+            .formatted(feature.name(), piece.name()),
+        "move this operation after the one that brings the part to its length");
+    return true;
   }
 
   private static void requireFaceDown(Situation s, Workpiece piece, Part.Feature feature) {

@@ -81,7 +81,7 @@ final class FeatureShape {
   private Stream<Removal> band(Side from, Length offset) {
     Length near = offset;
     Length far = offset.plus(size("width"));
-    List<Length> span = measuredFrom(from, near, far);
+    List<Length> span = block.measuredFrom(from, near, far);
     Point low = depthBand(true).with(from.axis(), span.get(0));
     Point high = depthBand(false).with(from.axis(), span.get(1));
     return trough(low, high);
@@ -91,7 +91,7 @@ final class FeatureShape {
   private List<Removal> notch() {
     Side from = from();
     int across = 1 - from.axis();
-    List<Length> span = measuredFrom(from, size("at"), size("at").plus(size("width")));
+    List<Length> span = block.measuredFrom(from, size("at"), size("at").plus(size("width")));
     Length margin = block.extent(across).minus(size("length")).dividedBy(2);
     Point low = depthBand(true).with(from.axis(), span.get(0)).with(across, margin);
     Point high =
@@ -110,7 +110,7 @@ final class FeatureShape {
     boolean isThrough = feature.where().equals("through");
     Length depth = isThrough ? block.thickness() : size("depth");
     Length begin = feature.face() == Side.INSIDE ? block.thickness().minus(depth) : Length.ZERO;
-    Length along = measuredFrom(from, size("at"), size("at")).get(0);
+    Length along = block.measuredFrom(from, size("at"), size("at")).get(0);
     Length stated = feature.sizes().get("across");
     Length other = stated == null ? block.extent(across).dividedBy(2) : stated;
     Point centre =
@@ -137,12 +137,6 @@ final class FeatureShape {
     return isLow
         ? new Point(Length.ZERO, Length.ZERO, low)
         : new Point(block.length(), block.width(), high);
-  }
-
-  /** Two distances from a side as coordinates, the lesser first. */
-  private List<Length> measuredFrom(Side from, Length near, Length far) {
-    Length extent = block.extent(from.axis());
-    return from.isFar() ? List.of(extent.minus(far), extent.minus(near)) : List.of(near, far);
   }
 
   /** The side that the schema makes every feature but a rabbet name. */

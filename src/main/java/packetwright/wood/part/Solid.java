@@ -50,6 +50,12 @@ public record Solid(Length length, Length width, Length thickness, List<Removal>
     return side.isFar() ? extent(side.axis()) : Length.ZERO;
   }
 
+  /** Two distances from a side as coordinates on its axis, the lesser first. */
+  public List<Length> measuredFrom(Side side, Length near, Length far) {
+    Length extent = extent(side.axis());
+    return side.isFar() ? List.of(extent.minus(far), extent.minus(near)) : List.of(near, far);
+  }
+
   /** Whether it is the same set of points, whatever the removals that made it. */
   public boolean isSameShape(Solid other) {
     return Difference.between(this, other) == null;
