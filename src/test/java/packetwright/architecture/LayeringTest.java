@@ -44,6 +44,8 @@ class LayeringTest {
           "wood.part",
           "wood.assembly",
           "wood.blank",
+          "wood.workpiece",
+          "wood.setup",
           "wood.operation",
           "wood.caution",
           "plan.lesson",

@@ -64,7 +64,19 @@ public record PartDefinition(
     DADO,
     GROOVE,
     NOTCH,
-    HOLE;
+    HOLE,
+    /** An end cut at a slant across the face. */
+    MITER,
+    /** An edge or end cut at a slant through the thickness. */
+    BEVEL,
+    /** An edge cut at a slant along the length. */
+    TAPER,
+    CHAMFER,
+    ROUNDOVER,
+    /** Rounded corners of the face. */
+    CORNER,
+    /** An arc cut into an edge or end. */
+    CURVE;
 
     /** As written in files. */
     public String word() {

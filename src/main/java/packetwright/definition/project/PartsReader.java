@@ -1,11 +1,15 @@
 package packetwright.definition.project;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import packetwright.text.document.Node;
 import packetwright.text.source.Finding;
@@ -17,7 +21,24 @@ import packetwright.text.source.Span;
 /** Reads {@code parts:}, whose shape the schema has checked; what has a wrong shape is left out. */
 final class PartsReader {
   private static final List<String> SIZE_KEYS =
-      List.of("at", "across", "width", "depth", "length", "diameter");
+      List.of(
+          "at", "across", "width", "depth", "length", "diameter", "by", "size", "radius", "rise");
+
+  private static final String KINDS =
+      Arrays.stream(PartDefinition.FeatureKind.values())
+          .map(PartDefinition.FeatureKind::word)
+          .collect(Collectors.joining(", "));
+
+  /** Kinds that are cut into a face, which they must name. */
+  private static final Set<PartDefinition.FeatureKind> IN_A_FACE =
+      EnumSet.of(
+          PartDefinition.FeatureKind.RABBET,
+          PartDefinition.FeatureKind.DADO,
+          PartDefinition.FeatureKind.GROOVE,
+          PartDefinition.FeatureKind.NOTCH,
+          PartDefinition.FeatureKind.HOLE,
+          PartDefinition.FeatureKind.CHAMFER,
+          PartDefinition.FeatureKind.ROUNDOVER);
 
   private final Node.Mapping root;
   private final Findings findings;
@@ -115,13 +136,14 @@ final class PartsReader {
                   + "` is "
                   + (kinds.isEmpty() ? "no" : "more than one")
                   + " feature",
-              "write exactly one of rabbet, dado, groove, notch, hole"));
+              "write exactly one of " + KINDS));
       return null;
     }
     PartDefinition.FeatureKind kind = kinds.get(0);
     checkKeys(name, feature, kind);
     Located<String> where = feature.text(word(kind));
-    Side face = side(feature, "face");
+    Side named = side(feature, "face");
+    Side face = named == null && !IN_A_FACE.contains(kind) ? Side.INSIDE : named;
     Map<String, Located<String>> sizes = new LinkedHashMap<>();
     for (String key : SIZE_KEYS) {
       Located<String> size = feature.text(key);
@@ -138,6 +160,9 @@ final class PartsReader {
   private void checkKeys(
       Located<String> name, Node.Mapping feature, PartDefinition.FeatureKind kind) {
     List<String> missing = new ArrayList<>(needed(kind));
+    if (IN_A_FACE.contains(kind)) {
+      missing.add("face");
+    }
     missing.removeAll(feature.keys());
     if (!missing.isEmpty()) {
       String list = "`" + String.join("`, `", missing) + "`";
@@ -156,6 +181,10 @@ final class PartsReader {
       case DADO, GROOVE -> List.of("from", "at", "width", "depth");
       case NOTCH -> List.of("from", "at", "width", "length", "depth");
       case HOLE -> List.of("from", "at", "diameter");
+      case MITER, BEVEL, TAPER -> List.of("from", "by");
+      case CHAMFER -> List.of("size");
+      case ROUNDOVER, CORNER -> List.of("radius");
+      case CURVE -> List.of("length", "rise");
     };
   }
 

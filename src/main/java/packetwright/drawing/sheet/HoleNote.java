@@ -38,6 +38,16 @@ record HoleNote(
               public List<HoleNote> bore(Removal.Bore bore) {
                 return List.of(of(bore, solid));
               }
+
+              @Override
+              public List<HoleNote> slope(Removal.Slope slope) {
+                return List.of();
+              }
+
+              @Override
+              public List<HoleNote> outline(Removal.Outline outline) {
+                return List.of();
+              }
             });
     return notes.isEmpty() ? null : notes.get(0);
   }

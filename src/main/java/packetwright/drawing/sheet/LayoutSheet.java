@@ -7,8 +7,8 @@ import packetwright.drawing.lettering.Face;
 import packetwright.text.measure.Length;
 import packetwright.text.measure.Rule;
 import packetwright.text.words.Words;
-import packetwright.wood.operation.Layout;
-import packetwright.wood.operation.Layout.Section;
+import packetwright.wood.workpiece.Layout;
+import packetwright.wood.workpiece.Layout.Section;
 
 /**
  * A blank as it is laid out: every part's length from the squared end, the cut lines, the kerf on

@@ -66,6 +66,16 @@ final class PartMeasures {
                 public List<Sized> bore(Removal.Bore bore) {
                   return of(feature, bore);
                 }
+
+                @Override
+                public List<Sized> slope(Removal.Slope slope) {
+                  return List.of();
+                }
+
+                @Override
+                public List<Sized> outline(Removal.Outline outline) {
+                  return List.of();
+                }
               });
       for (Sized one : found) {
         // The same depth at both ends is one setting: it is shown at the last place only.

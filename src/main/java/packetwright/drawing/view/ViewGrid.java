@@ -35,6 +35,16 @@ final class ViewGrid {
             public Boolean bore(Bore bore) {
               return bores.add(BoreInView.of(bore, solid, projection));
             }
+
+            @Override
+            public Boolean slope(Removal.Slope slope) {
+              return false;
+            }
+
+            @Override
+            public Boolean outline(Removal.Outline outline) {
+              return false;
+            }
           });
     }
     for (int i = 0; i < 3; i++) {

@@ -132,6 +132,16 @@ final class Wire {
             }
             return true;
           }
+
+          @Override
+          public Boolean slope(Removal.Slope slope) {
+            return false;
+          }
+
+          @Override
+          public Boolean outline(Removal.Outline outline) {
+            return false;
+          }
         });
   }
 

@@ -33,7 +33,7 @@ import packetwright.text.words.Words;
 import packetwright.wood.blank.Blank;
 import packetwright.wood.caution.Caution;
 import packetwright.wood.operation.OperationRun;
-import packetwright.wood.operation.Setting;
+import packetwright.wood.setup.Setting;
 
 /** Prepares the tables of the answer key. */
 final class KeyTables {

@@ -12,7 +12,7 @@ import packetwright.text.source.Findings;
 import packetwright.text.source.NearMiss;
 import packetwright.text.source.Span;
 import packetwright.text.words.Phrase;
-import packetwright.wood.operation.Setting;
+import packetwright.wood.setup.Setting;
 
 /** Fills the places of the prose: sizes by name, numbers of steps, settings of the step. */
 final class PlaceText {

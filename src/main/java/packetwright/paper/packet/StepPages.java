@@ -18,9 +18,9 @@ import packetwright.text.measure.Quantity;
 import packetwright.text.words.Phrase;
 import packetwright.text.words.Words;
 import packetwright.wood.caution.Caution;
-import packetwright.wood.operation.Layout;
 import packetwright.wood.operation.OperationRun;
-import packetwright.wood.operation.Setting;
+import packetwright.wood.setup.Setting;
+import packetwright.wood.workpiece.Layout;
 
 /** Prepares the steps of the procedure for printing. */
 final class StepPages {

@@ -14,8 +14,8 @@ import packetwright.text.measure.Quantity;
 import packetwright.text.measure.Rational;
 import packetwright.text.measure.Unit;
 import packetwright.wood.operation.OperationRun;
-import packetwright.wood.operation.Setting;
 import packetwright.wood.part.Part;
+import packetwright.wood.setup.Setting;
 
 /**
  * A lesson's sizes, parts and steps for other programs. Values are exact rationals in the project's

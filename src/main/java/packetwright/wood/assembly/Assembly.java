@@ -181,22 +181,13 @@ public record Assembly(List<Placed> pieces) {
   private static @Nullable Box shared(List<Box> one, List<Box> other) {
     for (Box a : one) {
       for (Box b : other) {
-        if (a.overlaps(b)) {
-          return common(a, b);
+        Box common = a.common(b);
+        if (common != null) {
+          return common;
         }
       }
     }
     return null;
-  }
-
-  private static Box common(Box a, Box b) {
-    Point low = a.low();
-    Point high = a.high();
-    for (int axis = 0; axis < 3; axis++) {
-      low = low.with(axis, low.on(axis).max(b.low().on(axis)));
-      high = high.with(axis, high.on(axis).min(b.high().on(axis)));
-    }
-    return new Box(low, high);
   }
 
   private static Place placeOf(Project project, Placed piece) {

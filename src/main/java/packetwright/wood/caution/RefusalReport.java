@@ -10,7 +10,7 @@ import packetwright.text.measure.Rule;
 import packetwright.text.source.Finding;
 import packetwright.wood.operation.OperationRun;
 import packetwright.wood.operation.Run;
-import packetwright.wood.operation.Workpiece;
+import packetwright.wood.workpiece.Workpiece;
 
 /**
  * Says why an operation is refused, and what to do instead.

@@ -17,8 +17,8 @@ import packetwright.text.measure.Rational;
 import packetwright.wood.operation.OperationRun;
 import packetwright.wood.operation.OperationRun.Feed;
 import packetwright.wood.operation.OperationRun.Work;
-import packetwright.wood.operation.Setting;
-import packetwright.wood.operation.Workpiece;
+import packetwright.wood.setup.Setting;
+import packetwright.wood.workpiece.Workpiece;
 
 /**
  * What the names in a rule stand for at one operation.

@@ -9,6 +9,7 @@ import packetwright.text.measure.Length;
 import packetwright.text.source.Located;
 import packetwright.text.source.NearMiss;
 import packetwright.wood.part.Part;
+import packetwright.wood.workpiece.Workpiece;
 
 /**
  * A feature to be made.

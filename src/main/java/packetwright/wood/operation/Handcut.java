@@ -10,7 +10,6 @@ import packetwright.definition.shop.MachineKind;
 import packetwright.text.measure.Length;
 import packetwright.wood.operation.OperationRun.Feed;
 import packetwright.wood.operation.OperationRun.Work;
-import packetwright.wood.operation.Setting.Kind;
 import packetwright.wood.operation.Simulation.Outcome;
 import packetwright.wood.part.Box;
 import packetwright.wood.part.Point;
@@ -18,6 +17,8 @@ import packetwright.wood.part.Removal;
 import packetwright.wood.part.Removal.Bore;
 import packetwright.wood.part.Removal.Trough;
 import packetwright.wood.part.Solid;
+import packetwright.wood.setup.Setting.Kind;
+import packetwright.wood.workpiece.Workpiece;
 
 /** Features that are laid out on the piece and cut to their lines: notches and holes. */
 final class Handcut {

@@ -10,8 +10,9 @@ import packetwright.definition.shop.MachineKind;
 import packetwright.definition.size.Size;
 import packetwright.text.source.Located;
 import packetwright.wood.operation.Simulation.Outcome;
-import packetwright.wood.operation.Workpiece.State;
 import packetwright.wood.part.Part;
+import packetwright.wood.workpiece.Workpiece;
+import packetwright.wood.workpiece.Workpiece.State;
 
 /** What is done at the bench: laying out, measuring, sanding, easing, finishing. */
 final class Handwork {

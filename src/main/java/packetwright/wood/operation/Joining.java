@@ -11,7 +11,9 @@ import packetwright.definition.shop.MachineKind;
 import packetwright.text.source.Located;
 import packetwright.text.source.NearMiss;
 import packetwright.wood.operation.Simulation.Outcome;
-import packetwright.wood.operation.Workpiece.State;
+import packetwright.wood.workpiece.Bench;
+import packetwright.wood.workpiece.Workpiece;
+import packetwright.wood.workpiece.Workpiece.State;
 
 /** Putting pieces together: without glue, with glue, with fasteners. */
 final class Joining {

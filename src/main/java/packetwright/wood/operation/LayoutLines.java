@@ -4,9 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import packetwright.definition.procedure.Verb;
 import packetwright.text.measure.Length;
-import packetwright.wood.operation.Layout.Section;
 import packetwright.wood.operation.Simulation.Inputs;
 import packetwright.wood.part.Part;
+import packetwright.wood.setup.Setting;
+import packetwright.wood.workpiece.Layout;
+import packetwright.wood.workpiece.Layout.Section;
+import packetwright.wood.workpiece.Workpiece;
 
 /** Draws on each laid-out blank the lines of the cuts that will part it. */
 final class LayoutLines {

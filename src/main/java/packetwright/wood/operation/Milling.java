@@ -15,10 +15,11 @@ import packetwright.text.source.Located;
 import packetwright.wood.blank.Blank;
 import packetwright.wood.operation.OperationRun.Feed;
 import packetwright.wood.operation.OperationRun.Work;
-import packetwright.wood.operation.Setting.Kind;
 import packetwright.wood.operation.Simulation.Outcome;
-import packetwright.wood.operation.Workpiece.State;
 import packetwright.wood.part.Solid;
+import packetwright.wood.setup.Setting.Kind;
+import packetwright.wood.workpiece.Workpiece;
+import packetwright.wood.workpiece.Workpiece.State;
 
 /** From a board as bought to a blank that is flat, straight and of the right thickness. */
 final class Milling {

@@ -8,6 +8,9 @@ import packetwright.definition.procedure.Step;
 import packetwright.definition.shop.Machine;
 import packetwright.definition.shop.MachineKind;
 import packetwright.text.measure.Length;
+import packetwright.wood.setup.Setting;
+import packetwright.wood.workpiece.Layout;
+import packetwright.wood.workpiece.Workpiece;
 
 /**
  * One operation as it was simulated.

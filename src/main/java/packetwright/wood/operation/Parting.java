@@ -16,10 +16,13 @@ import packetwright.text.source.Located;
 import packetwright.wood.blank.Blank;
 import packetwright.wood.operation.OperationRun.Feed;
 import packetwright.wood.operation.OperationRun.Work;
-import packetwright.wood.operation.Setting.Kind;
 import packetwright.wood.operation.Simulation.Outcome;
-import packetwright.wood.operation.Workpiece.State;
 import packetwright.wood.part.Part;
+import packetwright.wood.setup.Setting;
+import packetwright.wood.setup.Setting.Kind;
+import packetwright.wood.workpiece.Bench;
+import packetwright.wood.workpiece.Workpiece;
+import packetwright.wood.workpiece.Workpiece.State;
 
 /** Cuts that go through: a blade's width of wood is lost at each. */
 final class Parting {

@@ -8,11 +8,12 @@ import packetwright.text.measure.Length;
 import packetwright.text.source.Finding;
 import packetwright.text.source.Located;
 import packetwright.wood.operation.Simulation.Inputs;
-import packetwright.wood.operation.Workpiece.State;
 import packetwright.wood.part.Box;
 import packetwright.wood.part.Difference;
 import packetwright.wood.part.Part;
 import packetwright.wood.part.Removal;
+import packetwright.wood.workpiece.Workpiece;
+import packetwright.wood.workpiece.Workpiece.State;
 
 /** Compares every part as made with the part as drawn, and names the step that spoiled it. */
 final class Proof {
@@ -225,7 +226,8 @@ final class Proof {
   private static int makerOf(Workpiece piece, Box place) {
     List<Removal> removals = piece.solid().removals();
     for (int i = 0; i < removals.size(); i++) {
-      if (removals.get(i).around().overlaps(place)) {
+      Box taken = removals.get(i).around(piece.solid().block());
+      if (taken != null && taken.overlaps(place)) {
         return piece.history().removals().get(i);
       }
     }
@@ -235,14 +237,15 @@ final class Proof {
   private static Part.@Nullable Feature featureAt(Part part, Difference difference) {
     Box place = difference.place();
     return part.features().stream()
-        .filter(
-            f ->
-                f.removals().stream()
-                    .anyMatch(
-                        r ->
-                            place == null ? r instanceof Removal.Bore : r.around().overlaps(place)))
+        .filter(f -> f.removals().stream().anyMatch(r -> isAt(r, part, place)))
         .findFirst()
         .orElse(null);
+  }
+
+  /** Whether a removal reaches a place; without one, whether it is a hole. */
+  private static boolean isAt(Removal removal, Part part, @Nullable Box place) {
+    Box taken = removal.around(part.solid().block());
+    return place == null ? removal instanceof Removal.Bore : taken != null && taken.overlaps(place);
   }
 
   /** The last operation that aimed at a feature; -1 when none did. */

@@ -2,6 +2,7 @@ package packetwright.wood.operation;
 
 import java.util.List;
 import java.util.Map;
+import packetwright.wood.workpiece.Workpiece;
 
 /**
  * The whole procedure as it was simulated.

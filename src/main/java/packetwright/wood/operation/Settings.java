@@ -10,7 +10,8 @@ import packetwright.text.measure.Quantity;
 import packetwright.text.measure.Rational;
 import packetwright.text.source.Located;
 import packetwright.text.source.NearMiss;
-import packetwright.wood.operation.Setting.Kind;
+import packetwright.wood.setup.Setting;
+import packetwright.wood.setup.Setting.Kind;
 
 /** What one operation sets on its machine, in the order it is set. */
 final class Settings {

@@ -13,11 +13,14 @@ import packetwright.text.measure.Quantity;
 import packetwright.wood.operation.OperationRun.Feed;
 import packetwright.wood.operation.OperationRun.Turn;
 import packetwright.wood.operation.OperationRun.Work;
-import packetwright.wood.operation.Setting.Kind;
 import packetwright.wood.operation.Simulation.Outcome;
-import packetwright.wood.operation.Workpiece.State;
 import packetwright.wood.part.Part;
 import packetwright.wood.part.Removal;
+import packetwright.wood.setup.CutterPlan;
+import packetwright.wood.setup.Setting;
+import packetwright.wood.setup.Setting.Kind;
+import packetwright.wood.workpiece.Workpiece;
+import packetwright.wood.workpiece.Workpiece.State;
 
 /**
  * Cuts that take wood out of a piece without parting it: rabbets, grooves, dadoes, notches, holes.

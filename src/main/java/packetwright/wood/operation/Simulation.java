@@ -16,6 +16,8 @@ import packetwright.text.source.Finding;
 import packetwright.text.source.Findings;
 import packetwright.wood.blank.Blank;
 import packetwright.wood.part.Part;
+import packetwright.wood.workpiece.Bench;
+import packetwright.wood.workpiece.Workpiece;
 
 /**
  * Runs the procedure on simulated workpieces. Each operation reckons its settings from the piece as

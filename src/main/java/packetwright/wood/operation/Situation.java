@@ -20,11 +20,14 @@ import packetwright.text.source.Finding;
 import packetwright.text.source.Findings;
 import packetwright.text.source.Located;
 import packetwright.text.source.Span;
-import packetwright.wood.operation.Setting.Kind;
 import packetwright.wood.operation.Simulation.Inputs;
 import packetwright.wood.operation.Simulation.Outcome;
-import packetwright.wood.operation.Workpiece.State;
 import packetwright.wood.part.Part;
+import packetwright.wood.setup.Setting;
+import packetwright.wood.setup.Setting.Kind;
+import packetwright.wood.workpiece.Bench;
+import packetwright.wood.workpiece.Workpiece;
+import packetwright.wood.workpiece.Workpiece.State;
 
 /** One operation about to be done: what is written, what lies on the bench, and what is found. */
 final class Situation {

@@ -1,5 +1,6 @@
 package packetwright.wood.part;
 
+import org.jspecify.annotations.Nullable;
 import packetwright.text.measure.Length;
 
 /**
@@ -41,5 +42,19 @@ public record Box(Point low, Point high) {
       }
     }
     return true;
+  }
+
+  /** What the two share; none when that has no volume. */
+  public @Nullable Box common(Box other) {
+    if (!overlaps(other)) {
+      return null;
+    }
+    Point from = low;
+    Point to = high;
+    for (int axis = 0; axis < 3; axis++) {
+      from = from.with(axis, from.on(axis).max(other.low.on(axis)));
+      to = to.with(axis, to.on(axis).min(other.high.on(axis)));
+    }
+    return new Box(from, to);
   }
 }

@@ -1,5 +1,6 @@
 package packetwright.wood.part;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -34,6 +35,11 @@ final class FeatureShape {
           case GROOVE, DADO -> shape.groove();
           case NOTCH -> shape.notch();
           case HOLE -> shape.hole();
+          case MITER, BEVEL, TAPER -> shape.slant();
+          case CHAMFER -> shape.alongEdges("size", Shapes::chamfer);
+          case ROUNDOVER -> shape.alongEdges("radius", Shapes::rounded);
+          case CORNER -> shape.corners();
+          case CURVE -> shape.curve();
         };
     return shape.findings.checked(removals);
   }
@@ -118,6 +124,114 @@ final class FeatureShape {
     return depth.signum() > 0 && size("diameter").signum() > 0
         ? List.of(new Bore(2, centre, depth, size("diameter")))
         : nothing("depth and diameter");
+  }
+
+  /** A miter, bevel or taper: full at {@code from}, {@code by} less at the side opposite to it. */
+  private List<Removal> slant() {
+    Side at = sideNamed();
+    Side full = from();
+    if (full.axis() == at.axis() || !slantsAcross(at, full)) {
+      findings.add(
+          Finding.error(
+              "wrong-reference",
+              this.at,
+              "a %s at the %s cannot be full at the %s"
+                  .formatted(feature.kind().word(), at.word(), full.word()),
+              "write `from: " + slantHint(at) + "`"));
+      return List.of();
+    }
+    return requireBetween("by", Length.ZERO, block.extent(at.axis()))
+        ? List.of(Shapes.slant(block, at, full, size("by")))
+        : List.of();
+  }
+
+  /** A miter and a taper slant in the face, a bevel through the thickness. */
+  private boolean slantsAcross(Side at, Side full) {
+    return switch (feature.kind()) {
+      case MITER -> at.axis() == 0 && full.axis() == 1;
+      case TAPER -> at.axis() == 1 && full.axis() == 0;
+      default -> at.axis() != 2 && full.axis() == 2;
+    };
+  }
+
+  private String slantHint(Side at) {
+    return switch (feature.kind()) {
+      case MITER -> "bottom";
+      case TAPER -> "left";
+      default -> at == Side.INSIDE ? "bottom" : "outside";
+    };
+  }
+
+  /** Along one edge or end of the face, or around it. */
+  private List<Removal> alongEdges(String key, Edging edging) {
+    List<Side> sides =
+        feature.where().equals("around")
+            ? List.of(Side.LEFT, Side.RIGHT, Side.BOTTOM, Side.TOP)
+            : List.of(sideNamed());
+    Length most = block.thickness().min(block.width()).min(block.length());
+    return requireBetween(key, Length.ZERO, most)
+        ? sides.stream()
+            .<Removal>map(side -> edging.of(block, side, feature.face(), size(key)))
+            .toList()
+        : List.of();
+  }
+
+  /** What is taken along the edge between two sides. */
+  private interface Edging {
+    Removal of(Solid solid, Side one, Side other, Length size);
+  }
+
+  /** The two corners at an edge or end, or all four. */
+  private List<Removal> corners() {
+    if (!requireBetween("radius", Length.ZERO, block.width().min(block.length()).dividedBy(2))) {
+      return List.of();
+    }
+    List<Removal> corners = new ArrayList<>();
+    for (Side end : List.of(Side.LEFT, Side.RIGHT)) {
+      for (Side edge : List.of(Side.BOTTOM, Side.TOP)) {
+        if (List.of("all", end.word(), edge.word()).contains(feature.where())) {
+          corners.add(Shapes.rounded(block, end, edge, size("radius")));
+        }
+      }
+    }
+    return corners;
+  }
+
+  /** An arc in an edge or end, in its middle unless it says `at`, measured from left or bottom. */
+  private List<Removal> curve() {
+    Side edge = sideNamed();
+    Length extent = block.extent(1 - edge.axis());
+    boolean fits =
+        requireBetween("rise", Length.ZERO, block.extent(edge.axis()))
+            && requireBetween("length", size("rise").times(2), extent);
+    if (!fits) {
+      return List.of();
+    }
+    Length stated = feature.sizes().get("at");
+    Length start = stated == null ? extent.minus(size("length")).dividedBy(2) : stated;
+    return List.of(Shapes.curve(block, edge, start, size("length"), size("rise")));
+  }
+
+  private boolean requireBetween(String key, Length least, Length most) {
+    Length length = size(key);
+    boolean isBetween = length.signum() > 0 && !length.isLess(least) && !length.isMore(most);
+    if (!isBetween && findings.list().isEmpty()) {
+      findings.add(
+          Finding.error(
+              "feature-outside-part",
+              at,
+              "`%s` of `%s` does not fit its part".formatted(key, feature.name()),
+              "make it smaller, but more than 0"));
+    }
+    return isBetween;
+  }
+
+  private Side sideNamed() {
+    Side side = Side.of(feature.where());
+    if (side == null) {
+      throw unknownWhere();
+    }
+    return side;
   }
 
   private Stream<Removal> trough(Point low, Point high) {

@@ -7,7 +7,6 @@ import java.util.Map;
 import packetwright.definition.project.PartDefinition;
 import packetwright.definition.project.PartDefinition.FeatureDefinition;
 import packetwright.definition.project.Project;
-import packetwright.definition.project.Side;
 import packetwright.definition.size.Sizes;
 import packetwright.text.measure.Length;
 import packetwright.text.source.Checked;
@@ -104,17 +103,7 @@ public final class Parts {
   }
 
   private static boolean liesIn(Removal removal, Solid block) {
-    Box around = removal.around();
-    for (Side side : Side.values()) {
-      Length edge = block.coordinate(side);
-      boolean out =
-          side.isFar()
-              ? around.high().on(side.axis()).isMore(edge)
-              : around.low().on(side.axis()).isLess(edge);
-      if (out) {
-        return false;
-      }
-    }
-    return true;
+    Box reach = removal.reach(block.block());
+    return reach != null && block.block().contains(reach);
   }
 }

@@ -14,8 +14,8 @@ import packetwright.text.measure.Rational;
 import packetwright.text.measure.Rule;
 import packetwright.text.measure.Unit;
 import packetwright.text.words.Words;
-import packetwright.wood.operation.Layout;
-import packetwright.wood.operation.Layout.Section;
+import packetwright.wood.workpiece.Layout;
+import packetwright.wood.workpiece.Layout.Section;
 
 class LayoutSheetTest {
   private static final Rule INCH = new Rule(Rational.of(1, 32), Unit.INCH);

@@ -5,8 +5,8 @@ import static packetwright.drawing.sheet.SampleParts.in;
 import java.util.List;
 import packetwright.text.measure.Length;
 import packetwright.text.measure.Rational;
-import packetwright.wood.operation.Layout;
-import packetwright.wood.operation.Layout.Section;
+import packetwright.wood.workpiece.Layout;
+import packetwright.wood.workpiece.Layout.Section;
 
 /** The wall blank of the sliding-lid box as it is laid out. */
 public final class SampleLayouts {

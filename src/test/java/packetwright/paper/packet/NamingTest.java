@@ -30,7 +30,7 @@ import packetwright.text.source.Located;
 import packetwright.text.source.Span;
 import packetwright.wood.caution.Caution;
 import packetwright.wood.operation.OperationRun;
-import packetwright.wood.operation.Setting;
+import packetwright.wood.setup.Setting;
 
 /** Whatever the engine can name has words on paper. */
 class NamingTest {

@@ -22,8 +22,8 @@ import packetwright.wood.operation.OperationRun;
 import packetwright.wood.operation.OperationRun.Feed;
 import packetwright.wood.operation.OperationRun.Work;
 import packetwright.wood.operation.Run;
-import packetwright.wood.operation.Workpiece;
 import packetwright.wood.part.Solid;
+import packetwright.wood.workpiece.Workpiece;
 
 /** One operation put together for a test, by what a rule looks at; lengths in 64ths of an inch. */
 record TrialOperation(

@@ -26,6 +26,8 @@ import packetwright.text.source.Checked;
 import packetwright.text.source.Finding;
 import packetwright.text.source.Located;
 import packetwright.wood.operation.Simulation.Inputs;
+import packetwright.wood.setup.Setting;
+import packetwright.wood.workpiece.Layout;
 
 /** The whole procedure of the sliding-lid box, at its own size and at others. */
 class SampleRunTest {

@@ -1,4 +1,4 @@
-package packetwright.wood.operation;
+package packetwright.wood.workpiece;
 
 import java.util.List;
 import packetwright.text.measure.Length;

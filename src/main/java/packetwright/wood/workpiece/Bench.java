@@ -1,4 +1,4 @@
-package packetwright.wood.operation;
+package packetwright.wood.workpiece;
 
 import java.util.Collection;
 import java.util.Collections;
@@ -19,29 +19,29 @@ import packetwright.wood.part.Part;
  * @param gone names that no longer stand for a piece, with the step that used them up
  * @param dryFitted pieces that have been put together without glue
  */
-record Bench(
+public record Bench(
     Map<String, Workpiece> pieces,
     Map<String, List<String>> groups,
     Map<String, String> gone,
     Set<String> dryFitted) {
   /** Keeps its own copies, in order. */
-  Bench {
+  public Bench {
     pieces = Collections.unmodifiableMap(new LinkedHashMap<>(pieces));
     groups = Collections.unmodifiableMap(new TreeMap<>(groups));
     gone = Collections.unmodifiableMap(new TreeMap<>(gone));
     dryFitted = Collections.unmodifiableSet(new TreeSet<>(dryFitted));
   }
 
-  static Bench empty() {
+  public static Bench empty() {
     return new Bench(Map.of(), Map.of(), Map.of(), Set.of());
   }
 
-  @Nullable Workpiece piece(String name) {
+  public @Nullable Workpiece piece(String name) {
     return pieces.get(name);
   }
 
   /** The pieces that a target stands for: itself, all of a part's pieces, or a glued whole. */
-  List<Workpiece> named(String target) {
+  public List<Workpiece> named(String target) {
     List<String> members = groups.get(target);
     if (members != null) {
       return members.stream().map(this::piece).filter(java.util.Objects::nonNull).toList();
@@ -52,7 +52,7 @@ record Bench(
   }
 
   /** The glued whole that holds a piece, or none. */
-  @Nullable String wholeWith(String piece) {
+  public @Nullable String wholeWith(String piece) {
     return groups.entrySet().stream()
         .filter(g -> g.getValue().contains(piece))
         .map(Map.Entry::getKey)
@@ -60,13 +60,13 @@ record Bench(
         .orElse(null);
   }
 
-  Bench with(Workpiece piece) {
+  public Bench with(Workpiece piece) {
     Map<String, Workpiece> more = new LinkedHashMap<>(pieces);
     more.put(piece.name(), piece);
     return new Bench(more, groups, gone, dryFitted);
   }
 
-  Bench withAll(Collection<Workpiece> changed) {
+  public Bench withAll(Collection<Workpiece> changed) {
     Bench bench = this;
     for (Workpiece piece : changed) {
       bench = bench.with(piece);
@@ -74,7 +74,7 @@ record Bench(
     return bench;
   }
 
-  Bench without(String name, String step) {
+  public Bench without(String name, String step) {
     Map<String, Workpiece> fewer = new LinkedHashMap<>(pieces);
     fewer.remove(name);
     Map<String, String> used = new TreeMap<>(gone);
@@ -82,13 +82,13 @@ record Bench(
     return new Bench(fewer, groups, used, dryFitted);
   }
 
-  Bench withGroup(String name, List<String> members) {
+  public Bench withGroup(String name, List<String> members) {
     Map<String, List<String>> more = new TreeMap<>(groups);
     more.put(name, List.copyOf(members));
     return new Bench(pieces, more, gone, dryFitted);
   }
 
-  Bench withDryFitted(Collection<String> names) {
+  public Bench withDryFitted(Collection<String> names) {
     Set<String> more = new TreeSet<>(dryFitted);
     more.addAll(names);
     return new Bench(pieces, groups, gone, more);

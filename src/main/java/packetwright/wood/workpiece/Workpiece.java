@@ -1,4 +1,4 @@
-package packetwright.wood.operation;
+package packetwright.wood.workpiece;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -69,21 +69,21 @@ public record Workpiece(
       aims = Set.copyOf(aims);
     }
 
-    History withExtent(int axis, int operation) {
+    public History withExtent(int axis, int operation) {
       List<Integer> changed = new ArrayList<>(extents);
       changed.set(axis, operation);
       return new History(changed, removals, over, isLaidOut, aims);
     }
 
-    History withOver(Length length) {
+    public History withOver(Length length) {
       return new History(extents, removals, length, isLaidOut, aims);
     }
 
-    History laidOut(boolean drawn) {
+    public History laidOut(boolean drawn) {
       return new History(extents, removals, over, drawn, aims);
     }
 
-    History aimedAt(Set<String> features) {
+    public History aimedAt(Set<String> features) {
       Set<String> more = new HashSet<>(aims);
       more.addAll(features);
       return new History(extents, removals, over, isLaidOut, more);
@@ -96,16 +96,16 @@ public record Workpiece(
   }
 
   /** The same piece under another name. */
-  Workpiece named(String other) {
+  public Workpiece named(String other) {
     return new Workpiece(other, blank, solid, states, history);
   }
 
-  Workpiece withHistory(History changed) {
+  public Workpiece withHistory(History changed) {
     return new Workpiece(name, blank, solid, states, changed);
   }
 
   /** With one more thing known of a side. */
-  Workpiece with(Side side, State state) {
+  public Workpiece with(Side side, State state) {
     Map<Side, Set<State>> more = new EnumMap<>(Side.class);
     more.putAll(states);
     Set<State> ofSide = EnumSet.of(state);
@@ -115,7 +115,7 @@ public record Workpiece(
   }
 
   /** A side that a blade has just made: what was known of it is gone. */
-  Workpiece fresh(Side side, State... known) {
+  public Workpiece fresh(Side side, State... known) {
     Map<Side, Set<State>> more = new EnumMap<>(Side.class);
     more.putAll(states);
     more.put(side, Set.of(known));
@@ -123,7 +123,7 @@ public record Workpiece(
   }
 
   /** With wood taken out by an operation. */
-  Workpiece minus(Removal removal, int operation) {
+  public Workpiece minus(Removal removal, int operation) {
     List<Integer> madeBy = new ArrayList<>(history.removals());
     madeBy.add(operation);
     History longer =
@@ -132,7 +132,7 @@ public record Workpiece(
   }
 
   /** What an operation leaves between two coordinates on an axis. */
-  Workpiece slice(int axis, Length from, Length to, int operation) {
+  public Workpiece slice(int axis, Length from, Length to, int operation) {
     return new Workpiece(
         name, blank, solid.slice(axis, from, to), states, history.withExtent(axis, operation));
   }

@@ -1,4 +1,4 @@
-package packetwright.wood.operation;
+package packetwright.wood.setup;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,4 +1,4 @@
-package packetwright.wood.operation;
+package packetwright.wood.setup;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -42,7 +42,7 @@ public record Setting(
   }
 
   /** The same setting at another length. */
-  Setting with(Length length) {
+  public Setting with(Length length) {
     return new Setting(name, Quantity.of(length), datum, tolerance, kind, fitted, stack);
   }
 

@@ -1,4 +1,4 @@
-package packetwright.wood.operation;
+package packetwright.wood.setup;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -17,14 +17,14 @@ import packetwright.text.measure.Rational;
  * @param stack what it is put together from, blades first
  * @param offsets of each pass from the first, the first being zero
  */
-record CutterPlan(Length width, List<Length> stack, List<Length> offsets) {
+public record CutterPlan(Length width, List<Length> stack, List<Length> offsets) {
   /** Choices are tried one by one, so their number is bounded; no real set has more. */
   private static final int MOST_BETWEEN = 12;
 
   private static final int MOST_PASSES = 50;
 
   /** Keeps its own copies. */
-  CutterPlan {
+  public CutterPlan {
     stack = List.copyOf(stack);
     offsets = List.copyOf(offsets);
   }
@@ -37,7 +37,7 @@ record CutterPlan(Length width, List<Length> stack, List<Length> offsets) {
    * @return none when even the narrowest cutter is wider, or so narrow that it takes too many
    *     passes
    */
-  static @Nullable CutterPlan of(Length width, CutterSet set, Length graduation) {
+  public static @Nullable CutterPlan of(Length width, CutterSet set, Length graduation) {
     List<List<Length>> cutters = cutters(set);
     List<Length> exact =
         cutters.stream()
@@ -58,7 +58,7 @@ record CutterPlan(Length width, List<Length> stack, List<Length> offsets) {
   }
 
   /** A cutter that is already set up, moved over as often as the width needs. */
-  static @Nullable CutterPlan inPasses(Length width, List<Length> stack, Length graduation) {
+  public static @Nullable CutterPlan inPasses(Length width, List<Length> stack, Length graduation) {
     Length cutter = total(stack);
     if (width.isMore(cutter.times(MOST_PASSES))) {
       return null;
@@ -81,7 +81,7 @@ record CutterPlan(Length width, List<Length> stack, List<Length> offsets) {
     return new CutterPlan(cutter, stack, offsets);
   }
 
-  static Length total(List<Length> stack) {
+  public static Length total(List<Length> stack) {
     return stack.stream().reduce(Length.ZERO, Length::plus);
   }
 
