@@ -43,6 +43,6 @@ public record Placed(
 
   /** Its wood, in the assembly, as boxes that do not overlap. */
   public List<Box> wood() {
-    return part.solid().wood().stream().map(this::inAssembly).toList();
+    return part.solidOf(piece).wood().stream().map(this::inAssembly).toList();
   }
 }
