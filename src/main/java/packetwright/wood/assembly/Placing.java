@@ -57,7 +57,7 @@ final class Placing {
       return null;
     }
     Point at = new Point(corner.get(0), corner.get(1), corner.get(2));
-    return new Placed(name, part, part.solid(), at, top.cross(inside), top, inside, tilt);
+    return new Placed(name, part, part.solidOf(name), at, top.cross(inside), top, inside, tilt);
   }
 
   private @Nullable Tilt tilt(AssemblyDefinition.Tilt written, Direction inside) {

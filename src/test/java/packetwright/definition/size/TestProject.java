@@ -88,7 +88,15 @@ final class TestProject {
             Map.of("width", at(groove), "depth", at(groove)));
     parts.add(
         new PartDefinition(
-            at(name), "A", 2, at("wall"), at(length), at(width), at(thickness), List.of(feature)));
+            at(name),
+            "A",
+            2,
+            false,
+            at("wall"),
+            at(length),
+            at(width),
+            at(thickness),
+            List.of(feature)));
     return this;
   }
 
