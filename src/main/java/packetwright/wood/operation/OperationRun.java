@@ -5,6 +5,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import packetwright.definition.procedure.Operation;
 import packetwright.definition.procedure.Step;
+import packetwright.definition.project.Side;
 import packetwright.definition.shop.Machine;
 import packetwright.definition.shop.MachineKind;
 import packetwright.text.measure.Length;
@@ -40,6 +41,21 @@ public record OperationRun(
     before = List.copyOf(before);
     after = List.copyOf(after);
     settings = List.copyOf(settings);
+  }
+
+  /**
+   * On which side of its line the blade runs, as seen from the piece that the cut is measured on:
+   * always the side of the waste or of what is left. None where a cut has no line.
+   */
+  public @Nullable Side kerfSide() {
+    List<Side> from = operation.from();
+    List<Side> sides = operation.sides();
+    return switch (operation.verb().value()) {
+      case CROSSCUT -> (from.isEmpty() ? Side.LEFT : from.get(0)).opposite();
+      case RIP -> (from.isEmpty() ? Side.BOTTOM : from.get(0)).opposite();
+      case SQUARE_END -> sides.isEmpty() ? Side.LEFT : sides.get(0);
+      default -> null;
+    };
   }
 
   /**

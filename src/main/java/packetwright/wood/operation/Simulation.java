@@ -85,6 +85,9 @@ public final class Simulation {
         Situation situation = new Situation(inputs, step, operation, bench, done, told);
         Outcome outcome = verb(situation);
         situation.settings().refuseUnknown();
+        if (outcome != null) {
+          Order.check(situation, outcome.run());
+        }
         findings.addAll(situation.findings());
         if (outcome == null || situation.settings().isStopped()) {
           return findings.checked(null);
@@ -95,6 +98,7 @@ public final class Simulation {
     }
     Run run = new Run(LayoutLines.drawn(done, inputs), made(inputs, bench));
     findings.addAll(Proof.check(inputs, run, told));
+    findings.addAll(Order.thinWalls(inputs));
     return findings.checked(run);
   }
 
@@ -126,7 +130,7 @@ public final class Simulation {
       case RIP -> Parting.rip(situation);
       case SQUARE_END -> Parting.squareEnd(situation);
       case CROSSCUT -> Parting.crosscut(situation);
-      case CUT_TO_FIT -> Parting.cutToFit(situation);
+      case CUT_TO_FIT -> Handwork.cutToFit(situation);
       case CUT -> Shaping.cut(situation);
       case DRILL -> Handcut.drill(situation);
       case LAY_OUT -> Handwork.layOut(situation);
