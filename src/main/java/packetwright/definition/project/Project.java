@@ -159,6 +159,9 @@ public record Project(
    *
    * @param name as operations use it
    * @param length of a fastener, or none
+   * @param diameter of a fastener's shank, or none where it is the usual one
+   * @param spacing the most that two fasteners stand apart, or none where it is the usual one
+   * @param edge the least that a fastener stands from an edge, or none where it is the usual one
    * @param pack how much is sold at once, or none
    * @param price of a pack, or none
    * @param use by each student, or none where operations tell
@@ -167,6 +170,9 @@ public record Project(
   public record Supply(
       Located<String> name,
       @Nullable Located<Quantity> length,
+      @Nullable Located<Quantity> diameter,
+      @Nullable Located<Quantity> spacing,
+      @Nullable Located<Quantity> edge,
       @Nullable Located<Quantity> pack,
       @Nullable Located<Quantity> price,
       @Nullable Located<Quantity> use,

@@ -148,6 +148,9 @@ final class StockReader {
             new Project.Supply(
                 entry.key(),
                 fields.extent(supply, "length"),
+                fields.extent(supply, "diameter"),
+                fields.extent(supply, "spacing"),
+                fields.extent(supply, "edge"),
                 fields.amount(supply, "pack", Unit.ONE, Unit.FLUID_OUNCE),
                 fields.amount(supply, "price", Unit.MONEY),
                 fields.amount(supply, "use", Unit.ONE, Unit.FLUID_OUNCE),

@@ -34,6 +34,7 @@ import packetwright.text.words.Words;
 import packetwright.wood.blank.Blank;
 import packetwright.wood.caution.Caution;
 import packetwright.wood.operation.OperationRun;
+import packetwright.wood.part.Box;
 import packetwright.wood.setup.Setting;
 
 /** Prepares the tables of the answer key. */
@@ -42,12 +43,35 @@ final class KeyTables {
   private final Naming naming;
   private final Words words;
   private final StepPages pages;
+  private final FastenerWords fasteners;
 
   KeyTables(Lesson lesson, Naming naming, StepPages pages) {
     this.lesson = lesson;
     this.naming = naming;
     this.words = naming.words();
     this.pages = pages;
+    this.fasteners = new FastenerWords(lesson, naming);
+  }
+
+  /** What the run showed, how large the whole is, and what it was not checked for. */
+  List<Phrase> result() {
+    List<Phrase> lines = new ArrayList<>(List.of(words.say("packet.result")));
+    Box outside = lesson.assembly().outside();
+    if (outside != null) {
+      lines.add(
+          words.say(
+              "packet.outside",
+              exactly(outside.extent(0)),
+              exactly(outside.extent(1)),
+              exactly(outside.extent(2))));
+    }
+    List<Phrase> tilted =
+        lesson.assembly().tilted().stream().map(p -> Phrase.of(Naming.plain(p.piece()))).toList();
+    if (!tilted.isEmpty()) {
+      lines.add(words.counted("packet.tilted", tilted.size(), words.list(tilted)));
+    }
+    lines.addAll(fasteners.counts());
+    return lines;
   }
 
   List<Substituted> substituted() {
@@ -184,7 +208,9 @@ final class KeyTables {
   List<SettingsRow> settings() {
     List<SettingsRow> rows = new ArrayList<>();
     for (OperationRun run : lesson.run().operations()) {
-      if (!run.settings().isEmpty()) {
+      List<SettingLine> lines = new ArrayList<>(run.settings().stream().map(this::line).toList());
+      lines.addAll(fasteners.keyLines(run));
+      if (!lines.isEmpty()) {
         MachineKind tool = run.tool();
         rows.add(
             new SettingsRow(
@@ -192,7 +218,7 @@ final class KeyTables {
                 run.step().title(),
                 Phrase.of(tool == null ? "" : naming.machine(tool)),
                 naming.work(run.operation()),
-                run.settings().stream().map(this::line).toList()));
+                lines));
       }
     }
     return rows;

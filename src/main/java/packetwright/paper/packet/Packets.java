@@ -89,7 +89,7 @@ public final class Packets {
     KeyTables tables = new KeyTables(lesson, naming, pages);
     return new AnswerKey(
         heading(),
-        List.of(words.say("packet.result")),
+        tables.result(),
         tables.substituted(),
         steps.stream().filter(PacketStep::prepared).toList(),
         tables.sizes(),

@@ -29,12 +29,14 @@ final class StepPages {
   private final Words words;
   private final PlaceText text;
   private final Sheet alert;
+  private final FastenerWords fasteners;
 
   StepPages(Lesson lesson, Naming naming, PlaceText text) {
     this.lesson = lesson;
     this.naming = naming;
     this.words = naming.words();
     this.text = text;
+    this.fasteners = new FastenerWords(lesson, naming);
     this.alert = Signs.sheet("alert", 23, words.plain("packet.alert"));
   }
 
@@ -82,9 +84,11 @@ final class StepPages {
   private List<PacketStep.SettingsBox> settings(List<OperationRun> runs) {
     Map<List<PacketStep.Setting>, Phrase> boxes = new LinkedHashMap<>();
     for (OperationRun run : runs) {
-      if (!run.settings().isEmpty()) {
-        boxes.putIfAbsent(
-            run.settings().stream().map(this::setting).toList(), naming.work(run.operation()));
+      List<PacketStep.Setting> lines =
+          new ArrayList<>(run.settings().stream().map(this::setting).toList());
+      lines.addAll(fasteners.lines(run));
+      if (!lines.isEmpty()) {
+        boxes.putIfAbsent(lines, naming.work(run.operation()));
       }
     }
     List<PacketStep.SettingsBox> list = new ArrayList<>();

@@ -110,7 +110,8 @@ public final class Lessons {
     Sizes sizes = given.with(Blanks.sizes(blanks));
     Run run =
         findings.take(
-            Simulation.run(new Simulation.Inputs(project, procedure, shop, sizes, parts, blanks)));
+            Simulation.run(
+                new Simulation.Inputs(project, procedure, shop, sizes, parts, blanks, assembly)));
     if (run == null || assembly == null) {
       return null;
     }

@@ -5,12 +5,20 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import packetwright.definition.procedure.Verb;
 import packetwright.definition.project.AssemblyDefinition.Joint;
+import packetwright.definition.project.Project.Supply;
 import packetwright.definition.project.Side;
 import packetwright.definition.shop.MachineKind;
+import packetwright.text.source.Checked;
 import packetwright.text.source.Located;
 import packetwright.text.source.NearMiss;
+import packetwright.wood.assembly.Assembly;
+import packetwright.wood.assembly.Fastener;
+import packetwright.wood.assembly.FastenerPlacing;
+import packetwright.wood.assembly.Fastening;
 import packetwright.wood.operation.Simulation.Outcome;
+import packetwright.wood.part.Box;
 import packetwright.wood.workpiece.Bench;
 import packetwright.wood.workpiece.Workpiece;
 import packetwright.wood.workpiece.Workpiece.State;
@@ -46,25 +54,7 @@ final class Joining {
             "leave it out, or write `glued: true` in the joint");
       }
     }
-    List<String> unfitted =
-        pieces.stream()
-            .map(Workpiece::name)
-            .filter(name -> !s.bench().dryFitted().contains(name))
-            .toList();
-    if (!unfitted.isEmpty()) {
-      s.error(
-          "no-dry-fit",
-          Listing.of(unfitted)
-              + (unfitted.size() == 1 ? " has" : " have")
-              + " not been fitted dry before the glue",
-          "add `- dry_fit:` with the same parts to an earlier step");
-    }
-    s.requireAll(
-        "inside-not-sanded",
-        pieces,
-        List.of(Side.INSIDE),
-        State.SANDED,
-        "add `- sand:` with `sides: inside` before the glue closes it in");
+    requireReady(s, pieces);
     Located<String> makes = s.operation().makes();
     Bench bench = s.bench();
     if (makes != null) {
@@ -88,13 +78,96 @@ final class Joining {
     return List.copyOf(all);
   }
 
+  /**
+   * Pieces that are joined for good have all their joints cut, have been fitted dry, and sanded.
+   */
+  private static void requireReady(Situation s, List<Workpiece> pieces) {
+    List<String> unfitted =
+        pieces.stream()
+            .map(Workpiece::name)
+            .filter(name -> !s.bench().dryFitted().contains(name))
+            .toList();
+    if (!unfitted.isEmpty()) {
+      String work = s.operation().verb().value() == Verb.GLUE ? "glue" : "fasteners";
+      s.error(
+          "no-dry-fit",
+          Listing.of(unfitted)
+              + (unfitted.size() == 1 ? " has" : " have")
+              + " not been fitted dry before the "
+              + work,
+          "add `- dry_fit:` with the same parts to an earlier step");
+    }
+    for (Workpiece piece : pieces) {
+      Handwork.requireCut(s, piece, "it cannot be joined");
+    }
+    s.requireAll(
+        "inside-not-sanded",
+        pieces,
+        List.of(Side.INSIDE),
+        State.SANDED,
+        "add `- sand:` with `sides: inside` before the pieces are joined");
+  }
+
   static @Nullable Outcome fasten(Situation s) {
-    List<Workpiece> pieces = pieces(s, joints(s));
+    List<Joint> joints = joints(s);
+    List<Workpiece> pieces = pieces(s, joints);
     if (pieces.isEmpty()) {
       return null;
     }
-    MachineKind tool = s.tool(MachineKind.NAILER);
-    return s.done(s.bench(), tool, pieces, pieces, null);
+    requireReady(s, pieces);
+    boolean isNail = s.operation().verb().value() == Verb.NAIL;
+    MachineKind tool = isNail ? s.tool(MachineKind.NAILER) : tool(s);
+    Outcome outcome = s.done(s.bench(), tool, pieces, pieces, null);
+    return new Outcome(outcome.bench(), outcome.run().with(fastened(s, joints)));
+  }
+
+  private static List<Fastening> fastened(Situation s, List<Joint> joints) {
+    Assembly assembly = s.inputs().assembly();
+    Fastener fastener = fastener(s);
+    if (assembly == null || fastener == null) {
+      return List.of();
+    }
+    List<Fastening> fastened = new ArrayList<>();
+    List<Box> taken = new ArrayList<>();
+    s.earlier().forEach(run -> run.fastened().forEach(f -> taken.addAll(f.prisms())));
+    for (Joint joint : joints) {
+      FastenerPlacing placing =
+          new FastenerPlacing(
+              assembly, fastener, s.inputs().project().rule(), s.operation().place());
+      Checked<List<Fastening>> placed = placing.place(joint, taken);
+      s.addAll(placed.findings());
+      List<Fastening> good = placed.valueOrNull();
+      if (good != null) {
+        fastened.addAll(good);
+        good.forEach(f -> taken.addAll(f.prisms()));
+      }
+    }
+    return fastened;
+  }
+
+  /** The one supply used that has a length; none, or several, are a finding. */
+  private static @Nullable Fastener fastener(Situation s) {
+    boolean isNail = s.operation().verb().value() == Verb.NAIL;
+    Fastener.Kind kind = isNail ? Fastener.Kind.NAIL : Fastener.Kind.SCREW;
+    List<Fastener> fasteners = new ArrayList<>();
+    for (Supply supply : s.inputs().project().supplies()) {
+      boolean isUsed =
+          s.operation().using().stream().anyMatch(u -> u.value().equals(supply.name().value()));
+      Fastener fastener = isUsed ? Fastener.of(supply, kind) : null;
+      if (fastener != null) {
+        fasteners.add(fastener);
+      }
+    }
+    if (fasteners.size() == 1) {
+      return fasteners.get(0);
+    }
+    s.error(
+        "no-fastener",
+        fasteners.isEmpty()
+            ? "nothing says which fastener is driven, or how long it is"
+            : "`using` names more than one fastener",
+        "write `using:` with one supply that has a `length`");
+    return null;
   }
 
   private static @Nullable MachineKind tool(Situation s) {
