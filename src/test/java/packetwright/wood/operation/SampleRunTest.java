@@ -238,8 +238,7 @@ class SampleRunTest {
                     setting, new Located<>(value.inches() + " in", operation.place()))
                 : operation);
       }
-      steps.add(
-          new Step(step.number(), step.id(), step.title(), step.at(), operations, step.prose()));
+      steps.add(step.with(operations));
     }
     return inputs(LESSON, new Procedure(LESSON.procedure().introduction(), steps));
   }
