@@ -64,7 +64,7 @@ final class Proof {
         leftLong(part, piece);
         return;
       }
-      Difference difference = Difference.between(piece.solid(), part.solid());
+      Difference difference = Difference.between(piece.solid(), part.solidOf(piece.name()));
       if (difference != null) {
         differs(part, piece, difference);
         return;

@@ -67,6 +67,12 @@ public record Solid(Length length, Length width, Length thickness, List<Removal>
     return cells.all().stream().filter(cells::isWood).toList();
   }
 
+  /** The mirror image along x: left and right are exchanged. */
+  public Solid mirrored() {
+    List<Removal> exchanged = removals.stream().map(r -> r.mirrored(length)).toList();
+    return new Solid(length, width, thickness, exchanged);
+  }
+
   /** The same block with more taken out. */
   public Solid minus(Removal removal) {
     List<Removal> more = new ArrayList<>(removals);
