@@ -46,21 +46,23 @@ final class StepPages {
 
   private PacketStep step(Step step) {
     List<OperationRun> runs = lesson.run().ofStep(step.number());
+    boolean isBetween = isInstructors(step) && !step.isPreparation();
     return new PacketStep(
-        step.number(),
+        step.mark(),
         step.id(),
         step.title(),
         tools(runs),
-        isPrepared(step),
+        step.isPreparation(),
+        isBetween ? new Handout(lesson, naming).back(runs) : Naming.nothing(),
         text.fill(step.prose(), step),
         settings(runs),
         panels(step.number()),
-        check(runs),
+        isInstructors(step) ? ownCheck(runs) : check(runs),
         drawings(runs));
   }
 
   /** Whether the instructor does all of it. */
-  private static boolean isPrepared(Step step) {
+  private static boolean isInstructors(Step step) {
     return !step.operations().isEmpty()
         && step.operations().stream().allMatch(o -> o.by() == By.INSTRUCTOR);
   }
@@ -164,6 +166,22 @@ final class StepPages {
     return machines.isEmpty()
         ? Naming.nothing()
         : words.say("packet.check.ask", words.list(machines));
+  }
+
+  /** What the instructor looks at where no student stands at the machine. */
+  private Phrase ownCheck(List<OperationRun> runs) {
+    Looks looks = new Looks(naming);
+    List<Phrase.Piece> said = new ArrayList<>();
+    for (MachineKind kind : lesson.shop().setupCheck()) {
+      List<OperationRun> own = runs.stream().filter(r -> r.tool() == kind).toList();
+      if (!own.isEmpty()) {
+        Phrase look = words.say("packet.check.own", naming.machine(kind), looks.machine(kind));
+        Phrase set = looks.settings(own);
+        look = set.pieces().isEmpty() ? look : words.say("packet.check.own.set", look, set);
+        said.addAll((said.isEmpty() ? look : words.say("packet.check.next", look)).pieces());
+      }
+    }
+    return new Phrase(said);
   }
 
   /** Machines whose set-up a student makes and the instructor looks at, in the order used. */

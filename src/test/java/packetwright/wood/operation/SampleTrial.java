@@ -72,7 +72,8 @@ record SampleTrial(Lesson lesson) {
   }
 
   private static Step numbered(Step step, int number, List<Operation> operations) {
-    return new Step(number, step.id(), step.title(), step.at(), operations, step.prose());
+    return new Step(
+        number, step.mark(), step.id(), step.title(), step.at(), operations, step.prose());
   }
 
   Checked<Run> without(Step left) {
