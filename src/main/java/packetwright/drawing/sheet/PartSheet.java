@@ -44,18 +44,16 @@ public final class PartSheet {
   private final Rule rule;
   private final Words words;
   private final ViewMarks.Scale scale;
-  private final Map<Projection, View> views = new EnumMap<>(Projection.class);
+  private final Map<Projection, View> views;
   private final Map<Band, DimensionBand> bands = new EnumMap<>(Band.class);
   private final List<Mark> marks = new ArrayList<>();
 
-  private PartSheet(Part part, Rule rule, Words words, ViewMarks.Scale scale) {
-    this.part = part;
+  private PartSheet(Seen seen, Rule rule, Words words, ViewMarks.Scale scale) {
+    this.part = seen.part;
     this.rule = rule;
     this.words = words;
     this.scale = scale;
-    for (Projection projection : Projection.values()) {
-      views.put(projection, Views.project(part.solid(), projection));
-    }
+    this.views = seen.views;
     PartMeasures.of(part).forEach((band, measures) -> bands.put(band, arrange(band, measures)));
   }
 
@@ -65,7 +63,7 @@ public final class PartSheet {
    * @param material as the title strip names it
    */
   public static Sheet draw(Part part, Phrase material, Rule rule, Words words) {
-    return largest(part, rule, words).finish(material);
+    return largest(Seen.of(part), rule, words).finish(material);
   }
 
   /**
@@ -76,18 +74,20 @@ public final class PartSheet {
    */
   public static List<Sheet> drawAll(
       List<Part> parts, Function<Part, Phrase> material, Rule rule, Words words) {
+    List<Seen> all = parts.stream().map(Seen::of).toList();
     int common =
-        parts.stream().mapToInt(p -> largest(p, rule, words).scale.reduction()).max().orElse(1);
+        all.stream().mapToInt(p -> largest(p, rule, words).scale.reduction()).max().orElse(1);
     List<Sheet> sheets = new ArrayList<>();
-    for (Part part : parts) {
+    for (Seen part : all) {
       PartSheet sheet = new PartSheet(part, rule, words, new ViewMarks.Scale(common));
       boolean isReadable = sheet.fits() && sheet.width(Projection.FRONT) >= LEAST_DRAWN;
-      sheets.add((isReadable ? sheet : largest(part, rule, words)).finish(material.apply(part)));
+      sheets.add(
+          (isReadable ? sheet : largest(part, rule, words)).finish(material.apply(part.part)));
     }
     return sheets;
   }
 
-  private static PartSheet largest(Part part, Rule rule, Words words) {
+  private static PartSheet largest(Seen part, Rule rule, Words words) {
     PartSheet sheet = null;
     for (ViewMarks.Scale scale : ViewMarks.Scale.preferred(rule.unit())) {
       sheet = new PartSheet(part, rule, words, scale);
@@ -99,6 +99,13 @@ public final class PartSheet {
       throw new IllegalStateException("no preferred scale for " + rule);
     }
     return sheet;
+  }
+
+  /** A part and its views, which are the same at every scale. */
+  private record Seen(Part part, Map<Projection, View> views) {
+    static Seen of(Part part) {
+      return new Seen(part, Views.all(part.solid()));
+    }
   }
 
   private boolean fits() {
