@@ -122,7 +122,7 @@ final class Proof {
                 subject + "with wood cut away that the drawing keeps, " + where(place),
                 settingHint(maker)));
       }
-      case WOOD_LEFT, HOLE -> {
+      case WOOD_LEFT -> {
         Part.Feature feature = featureAt(part, difference);
         int maker = feature == null ? -1 : cutOf(part, feature);
         String target =
