@@ -75,7 +75,7 @@ final class Handwork {
     if (stacked > pieces.size()) {
       s.error(
           "stack-too-large",
-          "there are only " + pieces.size() + " pieces to stack here, and not " + stacked,
+          "a stack of " + stacked + " needs more pieces than are here: " + pieces.size(),
           "lower `stacked`");
     }
   }

@@ -113,6 +113,7 @@ public final class Simulation {
     }
     Run run = new Run(LayoutLines.drawn(done, inputs), made(inputs, bench));
     findings.addAll(Proof.check(inputs, run, told));
+    findings.addAll(Joining.loose(inputs));
     findings.addAll(Order.thinWalls(inputs));
     return findings.checked(run);
   }
