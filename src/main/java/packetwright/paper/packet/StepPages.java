@@ -203,12 +203,24 @@ final class StepPages {
     return name.toLowerCase(Locale.ROOT);
   }
 
+  /** What tells a blank's second lay-out from its first. */
+  private String again(OperationRun run, Layout layout) {
+    List<OperationRun> all = lesson.run().operations();
+    long earlier =
+        all.subList(0, all.indexOf(run)).stream()
+            .map(OperationRun::layout)
+            .filter(other -> other != null && other.blank().equals(layout.blank()))
+            .count();
+    return earlier == 0 ? "" : "-" + (earlier + 1);
+  }
+
   private List<Sheet> drawings(List<OperationRun> runs) {
     List<Sheet> sheets = new ArrayList<>();
     for (OperationRun run : runs) {
       Layout layout = run.layout();
       if (layout != null) {
-        sheets.add(LayoutSheet.draw(layout, naming.rule(), words));
+        Sheet sheet = LayoutSheet.draw(layout, naming.rule(), words);
+        sheets.add(sheet.named(sheet.name() + again(run, layout)));
       }
     }
     return sheets;

@@ -77,16 +77,16 @@ final class Order {
     MachineKind tool = run.tool();
     if (CUTS.contains(verb)) {
       requireNone(
-          s,
           "cut-after-finish",
+          s,
           finished(run),
           " finished already, and this cut makes bare wood again",
           "move `finish` after this operation");
     }
     if (verb == Verb.GLUE) {
       requireNone(
-          s,
           "finish-before-glue",
+          s,
           finished(run),
           " finished already, and glue does not hold on a finish",
           "move `finish` after the glue");
@@ -95,8 +95,8 @@ final class Order {
       List<Workpiece> glued =
           run.before().stream().filter(p -> s.bench().wholeWith(p.name()) != null).toList();
       requireNone(
-          s,
           "piece-glued-in",
+          s,
           glued,
           " glued to other pieces already, and cannot lie on the machine alone",
           "move this operation before the glue");
@@ -113,7 +113,7 @@ final class Order {
   }
 
   private static void requireNone(
-      Situation s, String code, List<Workpiece> wrong, String why, String hint) {
+      String code, Situation s, List<Workpiece> wrong, String why, String hint) {
     if (!wrong.isEmpty() && s.told().isNew(code, s.operation().place().toString())) {
       s.error(code, Listing.are(wrong.stream().map(Workpiece::name).toList()) + why, hint);
     }
