@@ -155,7 +155,9 @@ public final class FastenerPlacing {
               "fastener-too-short",
               at,
               goes + ": too short to hold",
-              "use a supply that is at least " + print(shortest) + " long"));
+              longest(contact).isLess(shortest)
+                  ? "leave the joint out: what is long enough would come out on the far side"
+                  : "use a supply that is at least " + print(shortest) + " long"));
     } else {
       findings.add(
           Finding.error(
@@ -165,7 +167,9 @@ public final class FastenerPlacing {
                   + ", which is "
                   + print(contact.behind())
                   + " thick there: the point comes out, or nearly",
-              "use a supply that is at most " + print(longest(contact)) + " long"));
+              longest(contact).isLess(shortest)
+                  ? "leave the joint out: what comes out nowhere is too short to hold"
+                  : "use a supply that is at most " + print(longest(contact)) + " long"));
     }
   }
 

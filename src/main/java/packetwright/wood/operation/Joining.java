@@ -152,7 +152,11 @@ final class Joining {
           new FastenerPlacing(
               assembly, fastener, s.inputs().project().rule(), s.operation().place());
       Checked<List<Fastening>> placed = placing.place(joint, taken);
-      s.addAll(placed.findings());
+      // Four corners that lack the same thing lack one thing.
+      s.addAll(
+          placed.findings().stream()
+              .filter(f -> s.told().isNew(f.code(), f.hint(), String.valueOf(s.index())))
+              .toList());
       List<Fastening> good = placed.valueOrNull();
       if (good != null) {
         fastened.addAll(good);
