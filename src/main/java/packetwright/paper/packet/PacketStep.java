@@ -18,6 +18,7 @@ import packetwright.text.words.Phrase;
  * @param settings what to set, a box for each set-up
  * @param cautions most severe first
  * @param check what is looked at before power goes on, and by whom; may be empty
+ * @param milling how boards of several thicknesses are planed; only where the instructor does it
  * @param drawings at this step
  */
 public record PacketStep(
@@ -31,6 +32,7 @@ public record PacketStep(
     List<SettingsBox> settings,
     List<Panel> cautions,
     Phrase check,
+    List<MillingTable> milling,
     List<Sheet> drawings) {
   /** Keeps its own copies. */
   public PacketStep {
@@ -38,6 +40,7 @@ public record PacketStep(
     prose = List.copyOf(prose);
     settings = List.copyOf(settings);
     cautions = List.copyOf(cautions);
+    milling = List.copyOf(milling);
     drawings = List.copyOf(drawings);
   }
 
@@ -45,6 +48,29 @@ public record PacketStep(
   public boolean isBetween() {
     return !back.pieces().isEmpty();
   }
+
+  /**
+   * The passes of boards that differ in thickness.
+   *
+   * @param boards the thickness of each
+   * @param rows a run of passes each
+   * @param last what the last pass is set by
+   */
+  public record MillingTable(Phrase boards, List<MillingRow> rows, Phrase last) {
+    /** Keeps its own copy. */
+    public MillingTable {
+      rows = List.copyOf(rows);
+    }
+  }
+
+  /**
+   * Passes at one go through the same boards.
+   *
+   * @param passes their numbers
+   * @param settings of the planer, one for each pass
+   * @param boards numbers of those that go through
+   */
+  public record MillingRow(Phrase passes, Phrase settings, Phrase boards) {}
 
   /**
    * A machine or hand tool.

@@ -58,6 +58,7 @@ final class StepPages {
         settings(runs),
         panels(step.number()),
         isInstructors(step) ? ownCheck(runs) : check(runs),
+        isInstructors(step) ? new MillingTables(lesson, naming).of(runs) : List.of(),
         drawings(runs));
   }
 
