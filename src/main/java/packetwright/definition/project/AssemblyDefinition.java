@@ -24,19 +24,31 @@ public record AssemblyDefinition(List<Place> places, List<Joint> joints) {
    * @param corner three formulas: the lowest corner in the assembly
    * @param inside where its inside face looks: {@code +y}
    * @param top where its top edge looks: {@code +z}
+   * @param tilt how it is turned from there, or none
    */
   public record Place(
       Located<String> piece,
       List<Located<String>> corner,
       Located<String> inside,
-      Located<String> top) {}
+      Located<String> top,
+      @Nullable Tilt tilt) {}
+
+  /**
+   * How a piece is turned about the line through its corner along an axis.
+   *
+   * @param rise formula
+   * @param run formula: it rises so much over so much
+   * @param about the axis: {@code +y}; the right hand's thumb looks along it
+   */
+  public record Tilt(Located<String> rise, Located<String> run, Located<String> about) {}
 
   /**
    * Pieces that meet.
    *
    * @param name as operations use it
-   * @param kind {@code rabbet}, {@code groove}, {@code slide}, {@code butt}, {@code dado}
-   * @param pieces those that meet, the holding or sliding one first
+   * @param kind {@code rabbet}, {@code groove}, {@code slide}, {@code butt}, {@code dado}, {@code
+   *     rest}
+   * @param pieces those that meet, the holding, sliding or resting one first
    * @param out the direction in which a sliding piece leaves, or none
    * @param glued whether glue is allowed in a groove; other joints may always be glued
    */

@@ -13,7 +13,8 @@ import packetwright.text.source.NearMiss;
 
 /** Reads {@code assembly:}, whose shape the schema has checked. */
 final class AssemblyReader {
-  private static final List<String> JOINTS = List.of("rabbet", "groove", "slide", "butt", "dado");
+  private static final List<String> JOINTS =
+      List.of("rabbet", "groove", "slide", "butt", "dado", "rest");
 
   private final Node.Mapping root;
   private final List<String> pieces;
@@ -68,7 +69,19 @@ final class AssemblyReader {
     List<Located<String>> corner = place.texts("corner");
     return inside == null || top == null || corner.size() != 3
         ? null
-        : new AssemblyDefinition.Place(piece, corner, inside, top);
+        : new AssemblyDefinition.Place(piece, corner, inside, top, tilt(place.mapping("tilt")));
+  }
+
+  private static AssemblyDefinition.@Nullable Tilt tilt(Node.@Nullable Mapping tilt) {
+    if (tilt == null) {
+      return null;
+    }
+    Located<String> rise = tilt.text("rise");
+    Located<String> run = tilt.text("run");
+    Located<String> about = tilt.text("about");
+    return rise == null || run == null || about == null
+        ? null
+        : new AssemblyDefinition.Tilt(rise, run, about);
   }
 
   private List<AssemblyDefinition.Joint> joints(Node.Mapping assembly) {
@@ -95,6 +108,14 @@ final class AssemblyReader {
       }
       List<Located<String>> meeting = joint.texts(kinds.get(0));
       meeting.forEach(this::checkPiece);
+      if (kinds.get(0).equals("slide") && joint.text("out") == null) {
+        findings.add(
+            Finding.error(
+                "slide-without-out",
+                entry.key().at(),
+                "nothing says which way `" + entry.key().value() + "` slides out",
+                "add `out:` with one of +x, -x, +y, -y, +z, -z"));
+      }
       joints.add(
           new AssemblyDefinition.Joint(
               entry.key(), kinds.get(0), meeting, out(joint), joint.flag("glued")));

@@ -14,6 +14,7 @@ import packetwright.text.source.Located;
  * @param name as formulas and operations use it
  * @param letter on drawings
  * @param count how many of it
+ * @param isPair whether every second piece is the mirror image of the one drawn
  * @param blank which blank it is cut from
  * @param length formula, along the grain
  * @param width formula
@@ -24,6 +25,7 @@ public record PartDefinition(
     Located<String> name,
     String letter,
     int count,
+    boolean isPair,
     Located<String> blank,
     Located<String> length,
     Located<String> width,

@@ -105,17 +105,31 @@ final class PartsReader {
     Located<String> blank = part.text("blank");
     List<Located<String>> size = part.texts("size");
     int count = part.whole("count", 0);
+    Located<String> hand = part.text("hand");
+    checkPair(name, hand, count);
     return blank == null || size.size() != 3 || count == 0
         ? null
         : new PartDefinition(
             name,
             part.text("letter", ""),
             count,
+            hand != null,
             blank,
             size.get(0),
             size.get(1),
             size.get(2),
             features);
+  }
+
+  private void checkPair(Located<String> name, @Nullable Located<String> hand, int count) {
+    if (hand != null && count % 2 != 0) {
+      findings.add(
+          Finding.error(
+              "odd-pair",
+              hand.at(),
+              "`" + name.value() + "` is made in pairs, and its count is " + count,
+              "make its count even, or leave out `hand: pair`"));
+    }
   }
 
   private PartDefinition.@Nullable FeatureDefinition feature(

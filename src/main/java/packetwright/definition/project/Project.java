@@ -17,6 +17,7 @@ import packetwright.text.source.Located;
  * @param course as printed
  * @param rule unit and finest graduation
  * @param givens in the order written, as are all the lists
+ * @param choices givens that are chosen from tables
  * @param sizes derived sizes
  * @param requires conditions that every substitution must keep
  * @param parts finished pieces
@@ -35,6 +36,7 @@ public record Project(
     String course,
     Rule rule,
     List<Given> givens,
+    List<Choice> choices,
     List<DerivedSize> sizes,
     List<Requirement> requires,
     List<PartDefinition> parts,
@@ -186,6 +188,7 @@ public record Project(
   /** Keeps its own copies. */
   public Project {
     givens = List.copyOf(givens);
+    choices = List.copyOf(choices);
     sizes = List.copyOf(sizes);
     requires = List.copyOf(requires);
     parts = List.copyOf(parts);

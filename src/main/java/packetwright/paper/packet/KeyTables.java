@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import packetwright.definition.procedure.Step;
+import packetwright.definition.project.Choice;
 import packetwright.definition.project.Project.Given;
 import packetwright.definition.shop.MachineKind;
 import packetwright.definition.size.Size;
@@ -58,6 +59,18 @@ final class KeyTables {
         rows.add(
             new Substituted(
                 now.name(), Naming.typeset(given.about()), naming.exactly(own), now(now)));
+      }
+    }
+    for (Choice choice : lesson.project().choices()) {
+      String own = choice.row().value();
+      String now = lesson.choices().substitution().row(choice).value();
+      if (!own.equals(now)) {
+        rows.add(
+            new Substituted(
+                choice.name().value(),
+                Naming.typeset(choice.about()),
+                Phrase.of(own),
+                Phrase.of(now)));
       }
     }
     return rows;

@@ -64,7 +64,7 @@ final class Pictures {
   private static Placed placed(packetwright.wood.assembly.Placed piece, Point shift) {
     return new Placed(
         piece.part().letter(),
-        piece.part().solid(),
+        piece.solid(),
         piece.corner(),
         heading(piece.inside()),
         heading(piece.top()),

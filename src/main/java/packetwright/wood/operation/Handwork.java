@@ -1,7 +1,9 @@
 package packetwright.wood.operation;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import packetwright.definition.procedure.Verb;
 import packetwright.definition.project.PartDefinition.FeatureKind;
@@ -16,22 +18,63 @@ import packetwright.wood.workpiece.Workpiece.State;
 
 /** What is done at the bench: laying out, measuring, sanding, easing, finishing. */
 final class Handwork {
+  /** Features that another part fits into or against. */
+  private static final Set<FeatureKind> IS_FITTED =
+      EnumSet.of(
+          FeatureKind.RABBET,
+          FeatureKind.DADO,
+          FeatureKind.GROOVE,
+          FeatureKind.MITER,
+          FeatureKind.BEVEL,
+          FeatureKind.TAPER);
+
   private Handwork() {}
 
   static @Nullable Outcome layOut(Situation s) {
-    Workpiece piece = s.piece(s.target());
-    if (piece == null) {
+    boolean isBlank =
+        s.operation().targets().stream().anyMatch(t -> s.inputs().blank(t.value()) != null);
+    List<Workpiece> pieces = isBlank ? s.pieces(s.target()) : s.targets();
+    if (pieces.isEmpty()) {
       return null;
     }
     Side end = s.reference(Side.LEFT);
-    s.require(
-        "no-squared-end",
-        piece,
-        end,
-        State.SQUARE,
-        "add `- square_end: " + piece.name() + "` before, since everything is measured from there");
-    Workpiece drawn = piece.withHistory(piece.history().laidOut(true));
-    return s.done(s.bench().with(drawn), null, List.of(piece), List.of(drawn), null);
+    for (Workpiece piece : pieces) {
+      s.require(
+          "no-squared-end",
+          piece,
+          end,
+          State.SQUARE,
+          "add `- square_end: "
+              + piece.name()
+              + "` before, since everything is measured from there");
+    }
+    List<Workpiece> drawn =
+        pieces.stream().map(piece -> piece.withHistory(piece.history().laidOut(true))).toList();
+    return s.done(s.bench().withAll(drawn), null, pieces, drawn, null);
+  }
+
+  /**
+   * Notes an error where a saw that is steered by hand has no line to follow; in a stack, one piece
+   * needs it.
+   */
+  static void requireLines(Situation s, List<Workpiece> pieces) {
+    int stacked = s.operation().stacked();
+    List<String> bare =
+        pieces.stream().filter(p -> !p.history().isLaidOut()).map(Workpiece::name).toList();
+    int lined = pieces.size() - bare.size();
+    int stacks = (pieces.size() + stacked - 1) / stacked;
+    if (lined < stacks) {
+      s.error(
+          "not-laid-out",
+          "no lines are drawn on " + Listing.of(bare) + " for the saw to follow",
+          "add `- lay_out: " + Part.nameOf(bare.get(0)) + "` before");
+    }
+    if (stacked > pieces.size()) {
+      s.error(
+          "stack-too-large",
+          "there are only " + pieces.size() + " pieces to stack here, and not " + stacked,
+          "lower `stacked`");
+    }
   }
 
   static @Nullable Outcome inspect(Situation s) {
@@ -65,7 +108,7 @@ final class Handwork {
       return;
     }
     for (Part.Feature feature : part.features()) {
-      boolean mayWait = feature.kind() == FeatureKind.NOTCH || feature.kind() == FeatureKind.HOLE;
+      boolean mayWait = !IS_FITTED.contains(feature.kind());
       String target = part.name() + "." + feature.name();
       boolean isCut = mayWait || piece.history().aims().contains(target);
       if (!isCut && s.told().isNew("piece-unfinished", target)) {
@@ -77,7 +120,7 @@ final class Handwork {
                 + feature.name()
                 + "` yet at this step, so "
                 + consequence,
-            s.comesLater(Verb.CUT, target)
+            s.comesLater(makers(feature.kind()).get(0), target)
                 ? "move this operation after the one that cuts it"
                 : "add `- cut: " + target + "` to an earlier step");
       }
@@ -86,15 +129,29 @@ final class Handwork {
 
   /** The verb that makes a feature. */
   static String maker(Part.@Nullable Feature feature) {
-    boolean isHole = feature != null && feature.kind() == FeatureKind.HOLE;
-    return (isHole ? Verb.DRILL : Verb.CUT).word();
+    return (feature == null ? Verb.DRILL : makers(feature.kind()).get(0)).word();
+  }
+
+  /** The verbs that make a kind of feature, the usual one first. */
+  static List<Verb> makers(FeatureKind kind) {
+    return switch (kind) {
+      case RABBET, DADO, GROOVE, NOTCH, MITER, BEVEL, TAPER -> List.of(Verb.CUT);
+      case HOLE -> List.of(Verb.DRILL);
+      case CORNER, CURVE -> List.of(Verb.SAW_CURVE);
+      case CHAMFER, ROUNDOVER -> List.of(Verb.ROUT, Verb.EASE);
+    };
   }
 
   static @Nullable Outcome sand(Situation s) {
     return treated(s, s.tool(MachineKind.SANDING_BLOCK), State.SANDED);
   }
 
+  /** Breaks the edges; a feature that is named gives an edge its profile. */
   static @Nullable Outcome ease(Situation s) {
+    boolean hasFeature = s.operation().targets().stream().anyMatch(t -> t.value().contains("."));
+    if (hasFeature) {
+      return Profiles.edge(s);
+    }
     return treated(s, s.tool(MachineKind.SANDING_BLOCK), State.EASED);
   }
 

@@ -52,6 +52,9 @@ final class LayoutLines {
         at = end.plus(kerf);
       }
     }
+    if (sections.isEmpty()) {
+      return run; // lines for a saw that is steered, on a part that is free already
+    }
     Length length = blank.solid().length();
     if (at.isLess(length)) {
       sections.add(new Section("", "", at, length, Length.ZERO, false));

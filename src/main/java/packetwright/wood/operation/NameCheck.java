@@ -8,7 +8,6 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import packetwright.definition.procedure.Operation;
 import packetwright.definition.procedure.Verb;
-import packetwright.definition.project.PartDefinition.FeatureKind;
 import packetwright.definition.size.Size;
 import packetwright.text.source.Located;
 import packetwright.text.source.NearMiss;
@@ -82,7 +81,14 @@ final class NameCheck {
     switch (operation.verb().value()) {
       case ROUGH_CUT -> each("unknown-blank", "blank", blanks());
       case CROSSCUT -> each("unknown-part", "part", parts());
-      case CUT, DRILL -> Aim.all(s).forEach(this::verb);
+      case CUT, DRILL, SAW_CURVE, ROUT -> Aim.all(s).forEach(this::verb);
+      case EASE -> {
+        if (operation.targets().stream().anyMatch(t -> t.value().contains("."))) {
+          Aim.all(s).forEach(this::verb);
+        } else {
+          operation.targets().forEach(this::piece);
+        }
+      }
       case GLUE, NAIL, SCREW -> Joining.joints(s);
       case INSPECT -> {
         List<Size> sizes = inputs.sizes().all();
@@ -97,16 +103,16 @@ final class NameCheck {
     }
   }
 
-  /** Holes are drilled, and everything else is cut. */
+  /** Each kind of feature has its verb. */
   private void verb(Aim aim) {
     Verb verb = s.operation().verb().value();
-    Verb right = aim.feature().kind() == FeatureKind.HOLE ? Verb.DRILL : Verb.CUT;
-    if (verb != right) {
+    List<Verb> makers = Handwork.makers(aim.feature().kind());
+    if (!makers.contains(verb)) {
       s.error(
           "wrong-verb",
           aim.target().at(),
           "`" + aim.target().value() + "` is a " + aim.feature().kind().word(),
-          "write `" + right.word() + "` instead of `" + verb.word() + "`");
+          "write `" + makers.get(0).word() + "` instead of `" + verb.word() + "`");
     }
   }
 

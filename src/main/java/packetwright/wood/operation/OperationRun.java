@@ -45,7 +45,7 @@ public record OperationRun(
   /**
    * What a cut looks like from the machine, for cautions and figures.
    *
-   * @param feed whether the piece is fed along the grain, across it, or does not move
+   * @param feed how the piece moves to the cutter
    * @param fence the narrowest width between fence and cutter; zero when no fence is used
    * @param depth the deepest cut of one pass
    * @param held the shortest length that is held, from the cutter
@@ -66,7 +66,10 @@ public record OperationRun(
   public enum Feed {
     ALONG,
     ACROSS,
-    CLAMPED
+    /** The piece does not move. */
+    CLAMPED,
+    /** The piece is steered, so that a saw follows a line. */
+    FREEHAND
   }
 
   /** How a piece is turned between two passes. */

@@ -22,6 +22,7 @@ import packetwright.wood.setup.Setting;
 import packetwright.wood.setup.Setting.Kind;
 import packetwright.wood.workpiece.Bench;
 import packetwright.wood.workpiece.Workpiece;
+import packetwright.wood.workpiece.Workpiece.History;
 import packetwright.wood.workpiece.Workpiece.State;
 
 /** Cuts that go through: a blade's width of wood is lost at each. */
@@ -46,7 +47,8 @@ final class Parting {
         end == Side.LEFT
             ? piece.slice(0, trim, length, s.index())
             : piece.slice(0, Length.ZERO, length.minus(trim), s.index());
-    Workpiece squared = cut.fresh(end, State.SQUARE);
+    // Lines that were measured from the old end are wrong now.
+    Workpiece squared = cut.withHistory(cut.history().laidOut(false)).fresh(end, State.SQUARE);
     Work work =
         new Work(
             Feed.ACROSS,
@@ -166,7 +168,8 @@ final class Parting {
               .fresh(cut.end().opposite(), State.SQUARE);
       Length over = cut.stop().minus(part.solid().length());
       boolean isLeftLong = s.operation().leave() != null;
-      result.add(piece.withHistory(piece.history().withOver(isLeftLong ? over : Length.ZERO)));
+      History history = piece.history().withOver(isLeftLong ? over : Length.ZERO);
+      result.add(piece.withHistory(history.laidOut(false)));
       Length used = cut.stop().plus(kerf);
       Length left = rest.solid().length();
       rest = left.isMore(used) ? sliceAt(rest, cut, used, left, s.index()) : null;
@@ -319,7 +322,8 @@ final class Parting {
             ? piece.slice(0, Length.ZERO, length, s.index())
             : piece.slice(0, now.minus(length), now, s.index());
     Workpiece trimmed =
-        cut.withHistory(cut.history().withOver(Length.ZERO)).fresh(end, State.SQUARE);
+        cut.withHistory(cut.history().withOver(Length.ZERO).laidOut(false))
+            .fresh(end, State.SQUARE);
     return s.done(s.bench().with(trimmed), tool, List.of(piece), List.of(trimmed), null);
   }
 

@@ -64,7 +64,7 @@ final class Proof {
         leftLong(part, piece);
         return;
       }
-      Difference difference = Difference.between(piece.solid(), part.solid());
+      Difference difference = Difference.between(piece.solid(), part.solidOf(piece.name()));
       if (difference != null) {
         differs(part, piece, difference);
         return;
@@ -119,7 +119,7 @@ final class Proof {
                 subject + "with wood cut away that the drawing keeps, " + where(place),
                 settingHint(maker)));
       }
-      case WOOD_LEFT, HOLE -> {
+      case WOOD_LEFT -> {
         Part.Feature feature = featureAt(part, difference);
         int maker = feature == null ? -1 : cutOf(part, feature);
         String target =

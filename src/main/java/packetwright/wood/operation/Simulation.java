@@ -128,7 +128,7 @@ public final class Simulation {
       case CROSSCUT -> Parting.crosscut(situation);
       case CUT_TO_FIT -> Parting.cutToFit(situation);
       case CUT -> Shaping.cut(situation);
-      case DRILL -> Shaping.drill(situation);
+      case DRILL -> Handcut.drill(situation);
       case LAY_OUT -> Handwork.layOut(situation);
       case INSPECT -> Handwork.inspect(situation);
       case SAND -> Handwork.sand(situation);
@@ -137,7 +137,8 @@ public final class Simulation {
       case DRY_FIT -> Joining.dryFit(situation);
       case GLUE -> Joining.glue(situation);
       case NAIL, SCREW -> Joining.fasten(situation);
-      case SAW_CURVE, ROUT -> situation.notSimulated();
+      case SAW_CURVE -> Profiles.sawCurve(situation);
+      case ROUT -> Profiles.edge(situation);
     };
   }
 

@@ -14,8 +14,9 @@ import packetwright.text.source.Span;
  * @param name as formulas use it
  * @param letter on drawings
  * @param count how many of it
+ * @param isPair whether the pieces with even numbers are mirror images of the one drawn
  * @param blank the blank it is cut from
- * @param solid exact shape
+ * @param solid exact shape, as drawn: that of the first piece
  * @param features in the order written
  * @param at where it is defined
  */
@@ -23,6 +24,7 @@ public record Part(
     String name,
     String letter,
     int count,
+    boolean isPair,
     String blank,
     Solid solid,
     List<Feature> features,
@@ -30,6 +32,18 @@ public record Part(
   /** Keeps its own copy. */
   public Part {
     features = List.copyOf(features);
+  }
+
+  /** A part whose pieces are all alike. */
+  public Part(
+      String name,
+      String letter,
+      int count,
+      String blank,
+      Solid solid,
+      List<Feature> features,
+      Span at) {
+    this(name, letter, count, false, blank, solid, features, at);
   }
 
   /**
@@ -49,6 +63,33 @@ public record Part(
   public String pieceLetter(String piece) {
     int space = piece.indexOf(' ');
     return space < 0 ? letter : letter + piece.substring(space + 1);
+  }
+
+  /**
+   * Whether a piece is the mirror image of the one drawn: its left and right are exchanged, its
+   * inside face and bottom edge are not.
+   */
+  public boolean isMirrored(String piece) {
+    int space = piece.indexOf(' ');
+    return isPair && space >= 0 && Integer.parseInt(piece.substring(space + 1)) % 2 == 0;
+  }
+
+  /** The shape of one of its pieces. */
+  public Solid solidOf(String piece) {
+    return isMirrored(piece) ? solid.mirrored() : solid;
+  }
+
+  /** The features of one of its pieces, in the order written. */
+  public List<Feature> featuresOf(String piece) {
+    return isMirrored(piece)
+        ? features.stream().map(feature -> feature.mirrored(solid.length())).toList()
+        : features;
+  }
+
+  /** A feature of one of its pieces by name, or none. */
+  public @Nullable Feature featureOf(String piece, String featureName) {
+    Feature feature = feature(featureName);
+    return feature != null && isMirrored(piece) ? feature.mirrored(solid.length()) : feature;
   }
 
   /** A feature by name, or none. */
@@ -79,6 +120,18 @@ public record Part(
     public Feature {
       sizes = Map.copyOf(sizes);
       removals = List.copyOf(removals);
+    }
+
+    /** The same in the mirror image of a part so long: left and right are exchanged. */
+    Feature mirrored(Length length) {
+      return new Feature(
+          name,
+          kind,
+          Mirror.where(this),
+          face,
+          from == null ? null : Mirror.side(from),
+          Mirror.sizes(this, length),
+          removals.stream().map(removal -> removal.mirrored(length)).toList());
     }
   }
 }

@@ -56,6 +56,7 @@ public final class Parts {
             name,
             definition.letter(),
             definition.count(),
+            definition.isPair(),
             definition.blank().value(),
             solid,
             features,

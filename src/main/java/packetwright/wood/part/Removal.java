@@ -17,6 +17,9 @@ public sealed interface Removal {
   /** The same, seen from an origin that has moved up an axis by that much. */
   Removal moved(int axis, Length by);
 
+  /** The same in the mirror image of a block so long: left and right are exchanged. */
+  Removal mirrored(Length length);
+
   /** The box that it fits in, which may reach beyond a block; none when that has no volume. */
   default @Nullable Box reach(Box block) {
     return Extents.reach(this, block);
@@ -71,6 +74,14 @@ public sealed interface Removal {
               box.low().with(axis, box.low().on(axis).minus(by)),
               box.high().with(axis, box.high().on(axis).minus(by))));
     }
+
+    @Override
+    public Trough mirrored(Length length) {
+      return new Trough(
+          new Box(
+              box.low().with(0, length.minus(box.high().x())),
+              box.high().with(0, length.minus(box.low().x()))));
+    }
   }
 
   /**
@@ -90,6 +101,12 @@ public sealed interface Removal {
     @Override
     public Bore moved(int along, Length by) {
       return new Bore(axis, centre.with(along, centre.on(along).minus(by)), depth, diameter);
+    }
+
+    @Override
+    public Bore mirrored(Length length) {
+      Length lesserEnd = axis == 0 ? centre.x().plus(depth) : centre.x();
+      return new Bore(axis, centre.with(0, length.minus(lesserEnd)), depth, diameter);
     }
 
     /** The box that it just fits in. */
@@ -150,9 +167,21 @@ public sealed interface Removal {
       return new Slope(axis, a, b, new Length(c.inches().minus(factor.times(by.inches()))));
     }
 
-    /** How far a place is within what is taken away: more than 0 inside, 0 on the plane. */
+    @Override
+    public Slope mirrored(Length length) {
+      return axis == 0
+          ? this
+          : new Slope(axis, a.negated(), b, new Length(c.inches().minus(a.times(length.inches()))));
+    }
+
+    /** On which side a place lies: more than 0 in what is taken away, 0 on the plane. */
     public int side(Length u, Length v) {
-      return a.times(u.inches()).plus(b.times(v.inches())).compareTo(c.inches());
+      return over(u, v).signum();
+    }
+
+    /** By how much the plane's own sum is more than {@code c} at a place. */
+    Rational over(Length u, Length v) {
+      return a.times(u.inches()).plus(b.times(v.inches())).minus(c.inches());
     }
   }
 
@@ -160,7 +189,8 @@ public sealed interface Removal {
    * What a closed path of lines and arcs surrounds, right through the block. The path runs
    * counterclockwise (u to the right, v upward) from its least corner, and no corner lies on a
    * straight line between its neighbours, so that one path is written in one way. An arc has a
-   * corner wherever it runs level or upright, so that the path lies in the box of its corners.
+   * corner wherever it runs level or upright, and nowhere else on its way, so that it turns at most
+   * a quarter and the path lies in the box of its corners.
    *
    * @param axis the axis it runs along: 0, 1 or 2
    * @param path corners in order; the last goes on to the first
@@ -186,6 +216,13 @@ public sealed interface Removal {
       Length dv = isU ? Length.ZERO : by;
       return new Outline(axis, path.stream().map(corner -> corner.moved(du, dv)).toList());
     }
+
+    @Override
+    public Outline mirrored(Length length) {
+      return axis == 0
+          ? this
+          : new Outline(axis, path.stream().map(corner -> corner.mirrored(length)).toList());
+    }
   }
 
   /**
@@ -203,6 +240,16 @@ public sealed interface Removal {
           bend == null
               ? null
               : new Bend(bend.u().minus(du), bend.v().minus(dv), bend.isCounterclockwise()));
+    }
+
+    /** Of the same way round; an arc then turns the other way. */
+    Corner mirrored(Length length) {
+      return new Corner(
+          length.minus(u),
+          v,
+          bend == null
+              ? null
+              : new Bend(length.minus(bend.u()), bend.v(), !bend.isCounterclockwise()));
     }
   }
 

@@ -88,7 +88,15 @@ final class TestProject {
             Map.of("width", at(groove), "depth", at(groove)));
     parts.add(
         new PartDefinition(
-            at(name), "A", 2, at("wall"), at(length), at(width), at(thickness), List.of(feature)));
+            at(name),
+            "A",
+            2,
+            false,
+            at("wall"),
+            at(length),
+            at(width),
+            at(thickness),
+            List.of(feature)));
     return this;
   }
 
@@ -99,7 +107,7 @@ final class TestProject {
   }
 
   Checked<Sizes> evaluate() {
-    return Sizes.of(project(), shop(), substitution);
+    return Sizes.of(project(), shop(), Substitution.of(substitution));
   }
 
   Sizes good() {
@@ -113,6 +121,7 @@ final class TestProject {
         "",
         new Rule(unit == Unit.INCH ? Rational.of(1, 32) : Rational.ONE, unit),
         givens,
+        List.of(),
         sizes,
         requires,
         parts,
