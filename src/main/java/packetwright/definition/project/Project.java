@@ -17,6 +17,7 @@ import packetwright.text.source.Located;
  * @param course as printed
  * @param rule unit and finest graduation
  * @param givens in the order written, as are all the lists
+ * @param choices givens that are chosen from tables
  * @param sizes derived sizes
  * @param requires conditions that every substitution must keep
  * @param parts finished pieces
@@ -35,6 +36,7 @@ public record Project(
     String course,
     Rule rule,
     List<Given> givens,
+    List<Choice> choices,
     List<DerivedSize> sizes,
     List<Requirement> requires,
     List<PartDefinition> parts,
@@ -93,6 +95,7 @@ public record Project(
    * @param name as operations use it
    * @param material a name among the materials
    * @param bought state of its surfaces
+   * @param boards how many it is glued up from, edge to edge; 1 when it is one board
    * @param cut parts in the order laid out, one entry for each piece
    * @param sections length formulas by part, where a later step needs a longer section
    */
@@ -100,6 +103,7 @@ public record Project(
       Located<String> name,
       Located<String> material,
       Bought bought,
+      int boards,
       List<Located<String>> cut,
       Map<String, Located<String>> sections) {
     /** Keeps its own copies. */
@@ -122,6 +126,7 @@ public record Project(
    *
    * @param name as blanks use it
    * @param thickness as sold
+   * @param boards the thickness of each board at hand; empty when all are as thick as sold
    * @param widths as sold; empty for sheets and where any width may come
    * @param lengths as sold; empty for sheets and where any length may come
    * @param sheet width and length of a sheet, or empty
@@ -131,6 +136,7 @@ public record Project(
   public record Material(
       Located<String> name,
       Located<Quantity> thickness,
+      List<Located<Quantity>> boards,
       List<Located<Quantity>> widths,
       List<Located<Quantity>> lengths,
       List<Located<Quantity>> sheet,
@@ -138,6 +144,7 @@ public record Project(
       @Nullable Located<Quantity> price) {
     /** Keeps its own copies. */
     public Material {
+      boards = List.copyOf(boards);
       widths = List.copyOf(widths);
       lengths = List.copyOf(lengths);
       sheet = List.copyOf(sheet);
@@ -192,6 +199,7 @@ public record Project(
   /** Keeps its own copies. */
   public Project {
     givens = List.copyOf(givens);
+    choices = List.copyOf(choices);
     sizes = List.copyOf(sizes);
     requires = List.copyOf(requires);
     parts = List.copyOf(parts);

@@ -54,7 +54,9 @@ public final class ProjectReader {
       findings.addAll(SCHEMA.check(node));
     }
     Project project =
-        node instanceof Node.Mapping root ? new ProjectReader(root, findings).project(quiz) : null;
+        node instanceof Node.Mapping root
+            ? new ProjectReader(root, findings).project(folder, quiz)
+            : null;
     return new Checked<>(project, findings.list());
   }
 
@@ -66,7 +68,7 @@ public final class ProjectReader {
     return text == null ? QuizDefinition.NONE : QuizReader.read(QUIZ, text, findings);
   }
 
-  private Project project(QuizDefinition quiz) {
+  private Project project(ProjectFolder folder, QuizDefinition quiz) {
     PartsReader parts = new PartsReader(root, findings);
     StockReader stock = new StockReader(root, fields, findings);
     List<PartDefinition> read = parts.parts();
@@ -76,6 +78,7 @@ public final class ProjectReader {
         root.text("course", ""),
         rule(),
         givens(),
+        new ChoiceReader(folder, unit, findings).choices(root.entries("givens")),
         sizes(),
         requirements(),
         read,
@@ -111,12 +114,13 @@ public final class ProjectReader {
     List<Project.Given> givens = new ArrayList<>();
     for (Node.Entry entry : root.entries("givens")) {
       Node.Mapping given = entry.value().asMapping();
-      if (given != null) {
+      if (given != null && !ChoiceReader.isChoice(given)) {
         Located<Quantity> value = fields.length(given, "value");
         Located<Quantity> from = fields.length(given, "from");
         Located<Quantity> to = fields.length(given, "to");
         Located<Quantity> tolerance = fields.extent(given, "tolerance");
         checkRange(from, to);
+        requireValue(entry.key(), given);
         if (value != null) {
           String about = given.text("about", "");
           givens.add(new Project.Given(entry.key(), value, from, to, tolerance, about));
@@ -124,6 +128,17 @@ public final class ProjectReader {
       }
     }
     return givens;
+  }
+
+  private void requireValue(Located<String> name, Node.Mapping given) {
+    if (given.get("value") == null) {
+      findings.add(
+          Finding.error(
+              "missing-key",
+              name.at(),
+              "`" + name.value() + "` needs `value`, or `choose` and `table`",
+              "add `value`"));
+    }
   }
 
   private void checkRange(@Nullable Located<Quantity> from, @Nullable Located<Quantity> to) {

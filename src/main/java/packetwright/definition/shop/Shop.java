@@ -18,7 +18,7 @@ import packetwright.text.source.Located;
  * @param unit INCH or MILLIMETRE, the unit of bare numbers in the profile
  * @param machines by kind
  * @param handTools kinds that need no switch
- * @param cutters the widths that the dado set can be stacked from; empty without one
+ * @param cutters what the dado set is stacked from, and the routers' bits
  * @param setupCheck machines whose set-up the instructor looks at before power goes on
  * @param allowances {@code end_trim}, {@code hold_reserve} and the like, by name; each is also a
  *     size, {@code shop.end_trim}
@@ -43,17 +43,34 @@ public record Shop(
   }
 
   /**
-   * What the dado set is stacked from.
+   * What the dado set is stacked from, and the routers' bits.
    *
    * @param outside width of each of the two outside blades; zero when the shop has no set
    * @param chippers inner cutters, each used at most once
    * @param shims each used at most once
+   * @param bits widths of the straight bits of each router
    */
-  public record CutterSet(Length outside, List<Length> chippers, List<Length> shims) {
+  public record CutterSet(
+      Length outside,
+      List<Length> chippers,
+      List<Length> shims,
+      Map<MachineKind, List<Length>> bits) {
     /** Keeps its own copies. */
     public CutterSet {
       chippers = List.copyOf(chippers);
       shims = List.copyOf(shims);
+      bits = Map.copyOf(bits);
+    }
+
+    /** A dado set without any router bits. */
+    public CutterSet(Length outside, List<Length> chippers, List<Length> shims) {
+      this(outside, chippers, shims, Map.of());
+    }
+
+    /** The bits of a router; a router in the hand takes the table's where it has none stated. */
+    public List<Length> bitsOf(MachineKind router) {
+      List<Length> own = bits.get(router);
+      return own != null ? own : bits.getOrDefault(MachineKind.ROUTER_TABLE, List.of());
     }
   }
 

@@ -142,15 +142,23 @@ public final class ShopReader {
 
   private Shop.CutterSet cutters() {
     Node.Mapping cutters = root.mapping("cutters");
+    Map<MachineKind, List<Length>> bits = new LinkedHashMap<>();
+    for (MachineKind router : List.of(MachineKind.ROUTER_TABLE, MachineKind.HANDHELD_ROUTER)) {
+      Node.Mapping own = cutters == null ? null : cutters.mapping(router.word());
+      if (own != null) {
+        bits.put(router, lengths(own, "bits"));
+      }
+    }
     Node.Mapping set = cutters == null ? null : cutters.mapping("dado_set");
     if (set == null) {
-      return new Shop.CutterSet(Length.ZERO, List.of(), List.of());
+      return new Shop.CutterSet(Length.ZERO, List.of(), List.of(), bits);
     }
     Located<Quantity> outside = fields.extent(set, "outside");
     return new Shop.CutterSet(
         outside == null ? Length.ZERO : outside.value().asLength(),
         lengths(set, "chippers"),
-        lengths(set, "shims"));
+        lengths(set, "shims"),
+        bits);
   }
 
   private List<Length> lengths(Node.Mapping from, String key) {

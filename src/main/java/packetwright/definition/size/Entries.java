@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import packetwright.definition.project.Choice;
 import packetwright.definition.project.PartDefinition;
 import packetwright.definition.project.Project;
 import packetwright.definition.shop.Machine;
@@ -32,14 +33,29 @@ final class Entries {
   }
 
   static Map<String, Entry> of(
-      Project project, Shop shop, Map<String, Located<Quantity>> substitution, Findings findings) {
+      Project project, Shop shop, Substitution substitution, Findings findings) {
     Entries all = new Entries(project, findings);
     Givens givens = new Givens(project, substitution, findings);
     project.givens().forEach(given -> all.add(givens.entry(given)));
+    project.choices().forEach(choice -> all.choice(choice, givens.row(choice)));
     project.sizes().forEach(all::derived);
     project.parts().forEach(all::part);
     all.shop(shop);
     return all.entries;
+  }
+
+  /** The cells of a row; where they cannot be read, names without a value. */
+  private void choice(Choice choice, Located<String> row) {
+    taken.checkChoice(choice.name());
+    List<@Nullable Located<Quantity>> cells = choice.rows().getOrDefault(row.value(), List.of());
+    for (int i = 0; i < choice.columns().size(); i++) {
+      Located<String> column = choice.columns().get(i);
+      Located<String> name =
+          new Located<>(choice.name().value() + "." + column.value(), column.at());
+      Located<Quantity> cell = cells.isEmpty() ? null : cells.get(i);
+      Quantity value = cell == null ? null : cell.value();
+      add(new Entry(name, Size.Kind.GIVEN, value, null, null, false, choice.about()));
+    }
   }
 
   private void derived(Project.DerivedSize size) {
@@ -114,6 +130,6 @@ final class Entries {
       findings.add(
           Finding.error("name-taken", entry.name().at(), message, "give one of them another name"));
     }
-    taken.check(entry);
+    taken.check(entry.name());
   }
 }

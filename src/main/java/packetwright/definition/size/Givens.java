@@ -1,9 +1,11 @@
 package packetwright.definition.size;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import packetwright.definition.project.Choice;
 import packetwright.definition.project.Project;
 import packetwright.text.measure.Quantity;
 import packetwright.text.measure.Rule;
@@ -15,23 +17,40 @@ import packetwright.text.source.NearMiss;
 /** Gives each given its value, substituted or its own, and checks it. */
 final class Givens {
   private final Rule rule;
-  private final Map<String, Located<Quantity>> substitution;
+  private final Substitution substitution;
   private final Findings findings;
 
-  Givens(Project project, Map<String, Located<Quantity>> substitution, Findings findings) {
+  Givens(Project project, Substitution substitution, Findings findings) {
     this.rule = project.rule();
     this.substitution = substitution;
     this.findings = findings;
-    List<String> names = project.givens().stream().map(given -> given.name().value()).toList();
-    substitution.entrySet().stream()
+    List<String> names = new ArrayList<>();
+    project.givens().forEach(given -> names.add(given.name().value()));
+    substitution.values().entrySet().stream()
         .filter(entry -> !names.contains(entry.getKey()))
         .sorted(Map.Entry.comparingByKey())
-        .forEach(entry -> findings.add(notAGiven(entry.getKey(), entry.getValue(), names)));
+        .forEach(
+            entry -> {
+              List<String> all = new ArrayList<>(names);
+              project.choices().forEach(choice -> all.add(choice.name().value()));
+              findings.add(notAGiven(entry.getKey(), entry.getValue(), all));
+            });
+  }
+
+  /**
+   * The row that is chosen; one that the table has not is a finding, unless it is the project's.
+   */
+  Located<String> row(Choice choice) {
+    Located<String> row = substitution.row(choice);
+    if (!row.equals(choice.row()) && !choice.rows().containsKey(row.value())) {
+      findings.add(choice.noSuchRow(row));
+    }
+    return row;
   }
 
   Entry entry(Project.Given given) {
     Located<Quantity> value = given.value();
-    Located<Quantity> substituted = substitution.get(given.name().value());
+    Located<Quantity> substituted = substitution.values().get(given.name().value());
     checkRange(given, value);
     if (substituted != null && hasUnitOf(substituted, value.value())) {
       value = substituted;

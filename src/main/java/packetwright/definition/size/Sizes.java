@@ -44,10 +44,9 @@ public final class Sizes {
   /**
    * Evaluates everything, in whatever order it is written, and checks the project's requirements.
    *
-   * @param substitution values by the names of givens
+   * @param substitution what stands in place of the project's own givens
    */
-  public static Checked<Sizes> of(
-      Project project, Shop shop, Map<String, Located<Quantity>> substitution) {
+  public static Checked<Sizes> of(Project project, Shop shop, Substitution substitution) {
     Findings findings = new Findings();
     Map<String, Entry> entries = Entries.of(project, shop, substitution, findings);
     AsDrawn drawn = new AsDrawn(entries, project.rule(), findings);

@@ -5,8 +5,6 @@ import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Set;
-import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
 import org.locationtech.jts.geom.Coordinate;
@@ -33,19 +31,18 @@ public final class Isometric {
   /** cos 30°. */
   private static final double COS = StrictMath.sqrt(3) / 2;
 
-  /** Wood thinner than this along a ray hides nothing: it is only touched. */
-  private static final double TOUCH = 1e-6;
-
   /** Places on paper are snapped to 1/100000 in. */
   private static final GeometryFactory PAPER = new GeometryFactory(new PrecisionModel(100_000));
 
   private final Eye eye;
-  private final List<Wire> wires;
+  private final Vector toward;
+  private final List<Sitting> pieces;
   private final List<LineString> seen = new ArrayList<>();
 
   private Isometric(List<Placed> pieces, Eye eye) {
     this.eye = eye;
-    this.wires = pieces.stream().map(Wire::new).toList();
+    this.toward = new Vector(eye.x, eye.y, 1).unit();
+    this.pieces = pieces.stream().map(p -> new Sitting(p, new Body(p.solid()))).toList();
   }
 
   /** What is seen of pieces; the first of two that fill the same place wins. */
@@ -72,31 +69,48 @@ public final class Isometric {
     }
   }
 
-  private double u(double[] place) {
-    return (-eye.y * place[0] + eye.x * place[1]) * COS;
+  private double u(Vector place) {
+    return (-eye.y * place.x() + eye.x * place.y()) * COS;
   }
 
-  private double v(double[] place) {
-    return place[2] - (eye.x * place[0] + eye.y * place[1]) / 2;
+  private double v(Vector place) {
+    return place.z() - (eye.x * place.x() + eye.y * place.y()) / 2;
   }
 
   /** A place of the assembly that lies behind a place on paper, at height 0. */
-  private double[] behind(double u, double v) {
+  private Vector behind(double u, double v) {
     double a = u / COS;
     double b = 2 * v;
-    return new double[] {(-eye.y * a - eye.x * b) / 2, (eye.x * a - eye.y * b) / 2, 0};
+    return new Vector((-eye.y * a - eye.x * b) / 2, (eye.x * a - eye.y * b) / 2, 0);
   }
 
   private void seeEdges() {
-    List<double[][]> edges = wires.stream().flatMap(w -> w.edges().stream()).toList();
-    for (double[][] edge : edges) {
-      List<Double> cuts = List.copyOf(cuts(edge, edges));
-      for (int i = 0; i < cuts.size() - 1; i++) {
-        double from = cuts.get(i);
-        double to = cuts.get(i + 1);
-        if (to - from > 1e-9 && isSeen(along(edge, (from + to) / 2))) {
-          Coordinate begin = paper(along(edge, from));
-          Coordinate end = paper(along(edge, to));
+    List<Vector[]> edges = new ArrayList<>();
+    for (Sitting piece : pieces) {
+      Vector ownEye = piece.placed.ownWay(toward);
+      for (Crease crease : Creases.of(piece.body)) {
+        Vector from = piece.placed.assembled(crease.from());
+        Vector to = piece.placed.assembled(crease.to());
+        boolean isPoint = Math.hypot(u(to) - u(from), v(to) - v(from)) < 1e-9;
+        if (crease.isLine(ownEye) && !isPoint) {
+          edges.add(new Vector[] {from, to});
+        }
+      }
+    }
+    Crossings crossings =
+        new Crossings(
+            edges.stream().map(e -> new double[] {u(e[0]), v(e[0]), u(e[1]), v(e[1])}).toList());
+    for (int i = 0; i < edges.size(); i++) {
+      Vector[] edge = edges.get(i);
+      Vector aside = edge[1].minus(edge[0]).cross(toward).unit().times(Views.BESIDE);
+      List<Double> cuts = crossings.cuts(i);
+      for (int j = 0; j < cuts.size() - 1; j++) {
+        double from = cuts.get(j);
+        double to = cuts.get(j + 1);
+        Vector middle = edge[0].toward(edge[1], (from + to) / 2);
+        if (to - from > 1e-9 && (isFree(middle.plus(aside)) || isFree(middle.minus(aside)))) {
+          Coordinate begin = paper(edge[0].toward(edge[1], from));
+          Coordinate end = paper(edge[0].toward(edge[1], to));
           if (!begin.equals2D(end)) {
             seen.add(PAPER.createLineString(new Coordinate[] {begin, end}));
           }
@@ -105,79 +119,14 @@ public final class Isometric {
     }
   }
 
-  /** How far along an edge, from 0 to 1, others cross it on paper. */
-  private Set<Double> cuts(double[][] edge, List<double[][]> others) {
-    Set<Double> cuts = new TreeSet<>(List.of(0.0, 1.0));
-    double u = u(edge[0]);
-    double v = v(edge[0]);
-    double du = u(edge[1]) - u;
-    double dv = v(edge[1]) - v;
-    for (double[][] other : others) {
-      double u2 = u(other[0]);
-      double v2 = v(other[0]);
-      double du2 = u(other[1]) - u2;
-      double dv2 = v(other[1]) - v2;
-      double turn = du * dv2 - dv * du2;
-      if (Math.abs(turn) > 1e-9) {
-        double mine = ((u2 - u) * dv2 - (v2 - v) * du2) / turn;
-        double theirs = ((u2 - u) * dv - (v2 - v) * du) / turn;
-        if (mine > 0 && mine < 1 && theirs > -1e-9 && theirs < 1 + 1e-9) {
-          cuts.add(mine);
-        }
-      } else if (Math.abs((u2 - u) * dv - (v2 - v) * du) < 1e-9) {
-        double length = du * du + dv * dv;
-        addInside(cuts, ((u2 - u) * du + (v2 - v) * dv) / length);
-        addInside(cuts, ((u2 + du2 - u) * du + (v2 + dv2 - v) * dv) / length);
-      }
-    }
-    return cuts;
-  }
-
-  private static void addInside(Set<Double> cuts, double cut) {
-    if (cut > 0 && cut < 1) {
-      cuts.add(cut);
-    }
-  }
-
-  private static double[] along(double[][] edge, double part) {
-    double[] place = new double[3];
-    for (int i = 0; i < 3; i++) {
-      place[i] = edge[0][i] + part * (edge[1][i] - edge[0][i]);
-    }
-    return place;
-  }
-
-  private Coordinate paper(double[] place) {
+  private Coordinate paper(Vector place) {
     PrecisionModel grid = PAPER.getPrecisionModel();
     return new Coordinate(grid.makePrecise(u(place)), grid.makePrecise(v(place)));
   }
 
-  private boolean isSeen(double[] place) {
-    for (Wire wire : wires) {
-      for (double[][] box : wire.boxes()) {
-        double[] stretch = stretch(place, box);
-        if (stretch[1] - Math.max(0, stretch[0]) > TOUCH) {
-          return false;
-        }
-      }
-    }
-    return true;
-  }
-
-  /**
-   * From where to where a ray toward the eye runs inside a box; empty when the first is greater.
-   */
-  private double[] stretch(double[] from, double[][] box) {
-    double[] toward = {eye.x, eye.y, 1};
-    double enter = Double.NEGATIVE_INFINITY;
-    double leave = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < 3; i++) {
-      double one = (box[0][i] - from[i]) / toward[i];
-      double other = (box[1][i] - from[i]) / toward[i];
-      enter = Math.max(enter, Math.min(one, other));
-      leave = Math.min(leave, Math.max(one, other));
-    }
-    return new double[] {enter, leave};
+  private boolean isFree(Vector place) {
+    return pieces.stream()
+        .allMatch(p -> p.body.isFree(p.placed.own(place), p.placed.ownWay(toward)));
   }
 
   private Pictorial pictorial() {
@@ -209,31 +158,34 @@ public final class Isometric {
 
   /** The surface nearest to the eye behind a place on paper; null for the background. */
   private @Nullable Hit hit(double u, double v) {
-    double[] from = behind(u, v);
+    Vector from = behind(u, v);
     Hit nearest = null;
     double most = Double.NEGATIVE_INFINITY;
-    for (int piece = 0; piece < wires.size(); piece++) {
-      for (double[][] box : wires.get(piece).boxes()) {
-        double[] stretch = stretch(from, box);
-        if (stretch[1] - stretch[0] > TOUCH && stretch[1] > most + TOUCH) {
-          most = stretch[1];
-          nearest = new Hit(piece, facing(from, box));
+    for (int i = 0; i < pieces.size(); i++) {
+      Sitting piece = pieces.get(i);
+      Vector ownFrom = piece.placed.own(from);
+      Vector ownEye = piece.placed.ownWay(toward);
+      for (double[] wood : piece.body.wood(ownFrom, ownEye)) {
+        if (wood[1] - wood[0] > Body.TOUCH && wood[1] > most + Body.TOUCH) {
+          most = wood[1];
+          Vector place = ownFrom.plus(ownEye.times(wood[1]));
+          Vector outward = piece.body.outward(place, ownEye);
+          nearest = new Hit(i, facing(piece.placed.assembledWay(outward)));
         }
       }
     }
     return nearest;
   }
 
-  /** The side of a box through which a ray leaves toward the eye. */
-  private Facing facing(double[] from, double[][] box) {
-    double x = (box[eye.x > 0 ? 1 : 0][0] - from[0]) / eye.x;
-    double y = (box[eye.y > 0 ? 1 : 0][1] - from[1]) / eye.y;
-    double z = box[1][2] - from[2];
-    if (z <= x && z <= y) {
+  /** Which of the three sides that the eye sees looks most the same way. */
+  private Facing facing(Vector outward) {
+    double x = outward.x() * eye.x;
+    double y = outward.y() * eye.y;
+    if (outward.z() + 1e-6 >= Math.max(x, y)) {
       return Facing.UP;
     }
     // A side that looks along x stands left on paper where u falls toward that side.
-    boolean isX = x < y;
+    boolean isX = x > y;
     return isX == (eye.x * -eye.y < 0) ? Facing.LEFT : Facing.RIGHT;
   }
 
@@ -294,4 +246,6 @@ public final class Isometric {
   }
 
   private record Hit(int piece, Facing facing) {}
+
+  private record Sitting(Placed placed, Body body) {}
 }

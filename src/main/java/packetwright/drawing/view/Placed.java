@@ -28,13 +28,36 @@ public record Placed(
     this(letter, solid, corner, inside, top, new Point(Length.ZERO, Length.ZERO, Length.ZERO));
   }
 
-  /** Where a place of the piece lies on an axis of the assembly, in inches. */
-  double onAxis(int axis, double[] own) {
+  /** Where a place of the piece lies in the assembly. */
+  Vector assembled(Vector own) {
+    return new Vector(onAxis(0, own), onAxis(1, own), onAxis(2, own));
+  }
+
+  /** A place of the assembly in the piece's own frame. */
+  Vector own(Vector assembled) {
+    return ownWay(assembled.minus(assembled(new Vector(0, 0, 0))));
+  }
+
+  /** A direction of the assembly in the piece's own frame. */
+  Vector ownWay(Vector way) {
+    Vector origin = assembled(new Vector(0, 0, 0));
+    return new Vector(
+        assembled(Vector.along(0)).minus(origin).dot(way),
+        assembled(Vector.along(1)).minus(origin).dot(way),
+        assembled(Vector.along(2)).minus(origin).dot(way));
+  }
+
+  /** A direction of the piece in the assembly. */
+  Vector assembledWay(Vector own) {
+    return assembled(own).minus(assembled(new Vector(0, 0, 0)));
+  }
+
+  private double onAxis(int axis, Vector own) {
     int mine = inside.axis() == axis ? 2 : top.axis() == axis ? 1 : 0;
     double along =
         heading(mine).isPositive()
-            ? own[mine]
-            : solid.extent(mine).inches().approximate() - own[mine];
+            ? own.on(mine)
+            : solid.extent(mine).inches().approximate() - own.on(mine);
     return corner.on(axis).plus(shift.on(axis)).inches().approximate() + along;
   }
 

@@ -49,4 +49,10 @@ public enum Projection {
     boolean turned = axis == across ? acrossTurned : axis == up && upTurned;
     return turned ? solid.extent(axis).minus(coordinate) : coordinate;
   }
+
+  /** The same in inches, to floating point. */
+  public double onPaper(Solid solid, int axis, double coordinate) {
+    boolean turned = axis == across ? acrossTurned : axis == up && upTurned;
+    return turned ? solid.extent(axis).inches().approximate() - coordinate : coordinate;
+  }
 }

@@ -5,8 +5,8 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import packetwright.definition.procedure.Step;
+import packetwright.definition.project.Choice;
 import packetwright.definition.project.Project.Given;
 import packetwright.definition.shop.MachineKind;
 import packetwright.definition.size.Size;
@@ -82,6 +82,18 @@ final class KeyTables {
         rows.add(
             new Substituted(
                 now.name(), Naming.typeset(given.about()), naming.exactly(own), now(now)));
+      }
+    }
+    for (Choice choice : lesson.project().choices()) {
+      String own = choice.row().value();
+      String now = lesson.choices().substitution().row(choice).value();
+      if (!own.equals(now)) {
+        rows.add(
+            new Substituted(
+                choice.name().value(),
+                Naming.typeset(choice.about()),
+                Phrase.of(own),
+                Phrase.of(now)));
       }
     }
     return rows;
@@ -201,7 +213,7 @@ final class KeyTables {
         MachineKind tool = run.tool();
         rows.add(
             new SettingsRow(
-                run.step().number(),
+                run.step().mark(),
                 run.step().title(),
                 Phrase.of(tool == null ? "" : naming.machine(tool)),
                 naming.work(run.operation()),
@@ -224,48 +236,21 @@ final class KeyTables {
 
   List<Check> checks() {
     List<Check> checks = new ArrayList<>();
+    Looks looks = new Looks(naming);
     for (Step step : lesson.procedure().steps()) {
       List<OperationRun> runs = lesson.run().ofStep(step.number());
       for (MachineKind kind : pages.checked(runs)) {
         List<OperationRun> own = runs.stream().filter(r -> r.tool() == kind).toList();
         checks.add(
             new Check(
-                step.number(),
+                step.mark(),
                 step.title(),
                 Phrase.of(naming.machine(kind)),
-                look(kind),
-                look(own)));
+                looks.machine(kind),
+                looks.settings(own)));
       }
     }
     return checks;
-  }
-
-  private Phrase look(MachineKind kind) {
-    String key = "packet.guard." + kind.word();
-    return words.hasKey(key) ? words.say(key) : Naming.nothing();
-  }
-
-  /** The bound settings, then the controls, each once. */
-  private Phrase look(List<OperationRun> runs) {
-    Set<Phrase> look = new java.util.LinkedHashSet<>();
-    for (OperationRun run : runs) {
-      for (Setting setting : run.settings()) {
-        if (setting.kind() == Setting.Kind.BOUND) {
-          look.add(
-              words.say(
-                  "packet.look.setting",
-                  naming.setting(setting.name()),
-                  naming.exactly(setting.value())));
-        }
-      }
-    }
-    for (OperationRun run : runs) {
-      run.operation().with().stream()
-          .sorted()
-          .map(c -> words.say("packet.control." + c.name().toLowerCase(java.util.Locale.ROOT)))
-          .forEach(look::add);
-    }
-    return words.list(List.copyOf(look));
   }
 
   static List<Answer> answers(Quiz quiz) {
@@ -298,16 +283,15 @@ final class KeyTables {
         words.say("packet.signal." + severity),
         StepPages.statement(first),
         Naming.typeset(first.source()),
-        fired.stream()
-            .map(c -> new Fired(c.step(), title(c.step()), Naming.typeset(c.why())))
-            .toList());
+        fired.stream().map(this::fired).toList());
   }
 
-  private String title(int step) {
-    return lesson.procedure().steps().stream()
-        .filter(s -> s.number() == step)
-        .map(Step::title)
-        .findFirst()
-        .orElse("");
+  private Fired fired(Caution caution) {
+    Step step =
+        lesson.procedure().steps().stream()
+            .filter(s -> s.number() == caution.step())
+            .findFirst()
+            .orElseThrow();
+    return new Fired(step.mark(), step.title(), Naming.typeset(caution.why()));
   }
 }

@@ -3,6 +3,7 @@ package packetwright.paper.packet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import packetwright.definition.procedure.Operation;
@@ -25,6 +26,9 @@ record Naming(Words words, Rule rule) {
 
   /** A setting of a later pass. */
   private static final Pattern PASS = Pattern.compile("(.+)_(\\d{1,4})");
+
+  /** Settings that a drill has for each hole. */
+  private static final Set<String> OF_A_HOLE = Set.of("inset", "across");
 
   /** No words at all. */
   static Phrase nothing() {
@@ -50,12 +54,15 @@ record Naming(Words words, Rule rule) {
   }
 
   /**
-   * What is set; {@code fence_2} is the fence's second pass. A name we have no words for stands.
+   * What is set; {@code fence_2} is the fence's second pass, {@code inset_2} the second hole's. A
+   * name we have no words for stands.
    */
   Phrase setting(String name) {
     Matcher pass = PASS.matcher(name);
     if (pass.matches()) {
-      return words.say("packet.pass", setting(pass.group(1)), pass.group(2));
+      boolean isHole = OF_A_HOLE.contains(pass.group(1));
+      return words.say(
+          isHole ? "packet.hole" : "packet.pass", setting(pass.group(1)), pass.group(2));
     }
     String key = "packet.set." + name;
     return words.hasKey(key) ? words.say(key) : Phrase.of(title(name));

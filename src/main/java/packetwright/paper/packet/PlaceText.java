@@ -5,6 +5,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import packetwright.definition.procedure.Block;
 import packetwright.definition.procedure.Step;
+import packetwright.definition.project.Choice;
 import packetwright.definition.size.Size;
 import packetwright.plan.lesson.Lesson;
 import packetwright.text.source.Finding;
@@ -80,6 +81,11 @@ final class PlaceText {
 
     @Override
     public List<Phrase.Piece> size(Block.SizePlace place) {
+      for (Choice choice : lesson.project().choices()) {
+        if (choice.name().value().equals(place.name())) {
+          return List.of(new Phrase.Text(lesson.choices().substitution().row(choice).value()));
+        }
+      }
       Size size = lesson.sizes().find(place.name());
       if (size == null) {
         unknown(
@@ -96,7 +102,7 @@ final class PlaceText {
     public List<Phrase.Piece> step(Block.StepPlace place) {
       for (Step other : lesson.procedure().steps()) {
         if (other.id().equals(place.id())) {
-          return List.of(new Phrase.Text(Integer.toString(other.number())));
+          return List.of(new Phrase.Text(other.mark()));
         }
       }
       throw new IllegalStateException("no step " + place.id());

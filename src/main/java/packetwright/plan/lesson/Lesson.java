@@ -10,8 +10,7 @@ import packetwright.definition.procedure.Procedure;
 import packetwright.definition.project.Project;
 import packetwright.definition.shop.Shop;
 import packetwright.definition.size.Sizes;
-import packetwright.text.measure.Quantity;
-import packetwright.text.source.Located;
+import packetwright.definition.size.Substitution;
 import packetwright.wood.assembly.Assembly;
 import packetwright.wood.blank.Blank;
 import packetwright.wood.caution.Caution;
@@ -57,20 +56,19 @@ public record Lesson(
    * What an instructor chooses for a term.
    *
    * @param shop its machines and allowances
-   * @param substituted values in place of the project's own, by the name of the given
+   * @param substitution what stands in place of the project's own givens
    * @param written the same as they were typed
    * @param options switched on
    * @param term label of this run; may be empty
    */
   public record Choices(
       Shop shop,
-      Map<String, Located<Quantity>> substituted,
+      Substitution substitution,
       Map<String, String> written,
       Set<String> options,
       String term) {
     /** Keeps its own copies, in order. */
     public Choices {
-      substituted = Collections.unmodifiableMap(new LinkedHashMap<>(substituted));
       written = Collections.unmodifiableMap(new LinkedHashMap<>(written));
       options = Collections.unmodifiableSet(new TreeSet<>(options));
     }

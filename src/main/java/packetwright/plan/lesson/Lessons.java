@@ -2,31 +2,25 @@ package packetwright.plan.lesson;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import packetwright.definition.procedure.Procedure;
 import packetwright.definition.procedure.ProcedureReader;
 import packetwright.definition.procedure.Variant;
+import packetwright.definition.project.Choice;
 import packetwright.definition.project.Project;
-import packetwright.definition.project.Project.Given;
 import packetwright.definition.project.ProjectFolder;
 import packetwright.definition.project.ProjectReader;
 import packetwright.definition.shop.Shop;
 import packetwright.definition.shop.ShopReader;
 import packetwright.definition.size.Sizes;
+import packetwright.definition.size.Substitution;
 import packetwright.plan.lesson.Lesson.Choices;
-import packetwright.text.measure.Dimension;
-import packetwright.text.measure.Quantity;
-import packetwright.text.measure.QuantityReader;
-import packetwright.text.measure.Unit;
 import packetwright.text.source.Checked;
 import packetwright.text.source.Finding;
 import packetwright.text.source.Findings;
-import packetwright.text.source.Located;
 import packetwright.text.source.NearMiss;
 import packetwright.text.source.Span;
 import packetwright.text.words.Words;
@@ -88,16 +82,18 @@ public final class Lessons {
     Project project = findings.take(ProjectReader.read(folder));
     Shop shop = findings.take(shop(folder, request));
     // What is wrong in the procedure is said even where the project or the shop cannot be read.
-    Set<String> known = project == null ? null : project.options().keySet();
     Shop readable = shop == null ? ShopReader.builtIn() : shop;
     Procedure procedure =
-        findings.take(procedure(folder, new Variant(readable, known, request.options())));
+        findings.take(procedure(folder, Variant.of(readable, project, request.options())));
     if (project == null || shop == null) {
       return null;
     }
     findings.addAll(unknownOptions(project, request));
-    Map<String, Located<Quantity>> substituted = substituted(project, request, findings);
-    Sizes given = findings.take(Sizes.of(project, shop, substituted));
+    Substitution substitution = new Substitutions(project, findings).read(request.set());
+    if (project.choices().stream().anyMatch(Choice::isUnread)) {
+      return null; // without its table, every size of a choice would be reported as unknown
+    }
+    Sizes given = findings.take(Sizes.of(project, shop, substitution));
     if (given == null || procedure == null || findings.hasErrors()) {
       return null;
     }
@@ -124,7 +120,11 @@ public final class Lessons {
     }
     Choices choices =
         new Choices(
-            shop, substituted, written(request, substituted), request.options(), request.term());
+            shop,
+            substitution,
+            Substitutions.written(request.set(), substitution),
+            request.options(),
+            request.term());
     return new Lesson(project, choices, procedure, sizes, parts, assembly, blanks, run, cautions);
   }
 
@@ -159,57 +159,5 @@ public final class Lessons {
       }
     }
     return findings;
-  }
-
-  private static Map<String, Located<Quantity>> substituted(
-      Project project, Request request, Findings findings) {
-    Map<String, Located<Quantity>> substituted = new LinkedHashMap<>();
-    for (int i = 0; i < request.set().size(); i++) {
-      String text = request.set().get(i);
-      int equals = text.indexOf('=');
-      Span at = new Span(SET, i + 1, 1, Math.max(1, text.length()));
-      if (equals < 1 || equals == text.length() - 1) {
-        findings.add(
-            Finding.error(
-                "not-a-substitution",
-                at,
-                "`" + text + "` does not give a value to a name",
-                "write --set name=value, such as --set board_width=5-1/2"));
-        continue;
-      }
-      String name = text.substring(0, equals).strip();
-      String value = text.substring(equals + 1);
-      Located<String> written = new Located<>(value.strip(), at.part(equals + 1, value.length()));
-      Quantity quantity = findings.take(QuantityReader.read(written, unit(project, name)));
-      if (quantity != null) {
-        substituted.put(name, new Located<>(quantity, at));
-      }
-    }
-    return substituted;
-  }
-
-  /** The values of {@code --set} as they were typed, by name. */
-  private static Map<String, String> written(
-      Request request, Map<String, Located<Quantity>> substituted) {
-    Map<String, String> written = new LinkedHashMap<>();
-    substituted.forEach(
-        (name, value) -> {
-          String text = request.set().get(value.at().line() - 1);
-          written.put(name, text.substring(text.indexOf('=') + 1).strip());
-        });
-    return written;
-  }
-
-  /**
-   * The unit of a bare number given to a name: that of the project, unless the given is a count.
-   */
-  private static Unit unit(Project project, String name) {
-    for (Given given : project.givens()) {
-      if (given.name().value().equals(name)
-          && given.value().value().dimension() == Dimension.NUMBER) {
-        return Unit.ONE;
-      }
-    }
-    return project.rule().unit();
   }
 }

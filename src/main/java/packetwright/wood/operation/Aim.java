@@ -5,10 +5,15 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import packetwright.definition.project.Side;
 import packetwright.text.measure.Length;
 import packetwright.text.source.Located;
 import packetwright.text.source.NearMiss;
+import packetwright.wood.operation.Simulation.Inputs;
 import packetwright.wood.part.Part;
+import packetwright.wood.part.Removal;
+import packetwright.wood.part.Solid;
 import packetwright.wood.workpiece.Workpiece;
 
 /**
@@ -63,18 +68,90 @@ record Aim(Part part, Part.Feature feature, Located<String> target) {
     return aims;
   }
 
+  /** What a feature's full name stands for, or nothing. */
+  static Part.@Nullable Feature find(Inputs inputs, String target) {
+    int dot = target.indexOf('.');
+    Part part = dot < 0 ? null : inputs.part(target.substring(0, dot));
+    return part == null ? null : part.feature(target.substring(dot + 1));
+  }
+
   /** The pieces named, or those that the targets live in now. */
   static List<Workpiece> pieces(Situation s, List<Aim> aims) {
     Located<String> named = s.operation().piece();
-    if (named != null) {
-      return s.pieces(named);
-    }
     Set<Workpiece> pieces = new LinkedHashSet<>();
-    for (Aim aim : aims) {
-      List<Workpiece> free = s.bench().named(aim.part().name());
-      pieces.addAll(
-          free.isEmpty() ? s.pieces(new Located<>(aim.part().blank(), aim.target().at())) : free);
+    if (named != null) {
+      pieces.addAll(s.pieces(named));
+    } else {
+      for (Aim aim : aims) {
+        List<Workpiece> free = s.bench().named(aim.part().name());
+        pieces.addAll(
+            free.isEmpty() ? s.pieces(new Located<>(aim.part().blank(), aim.target().at())) : free);
+      }
     }
+    requireUncut(s, aims, pieces);
     return List.copyOf(pieces);
+  }
+
+  private static void requireUncut(Situation s, List<Aim> aims, Set<Workpiece> pieces) {
+    for (Aim aim : aims) {
+      String name = aim.target().value();
+      boolean isCut = pieces.stream().anyMatch(p -> p.history().aims().contains(name));
+      if (isCut && s.told().isNew("feature-cut-twice", name)) {
+        s.error(
+            "feature-cut-twice",
+            aim.target().at(),
+            "`" + name + "` is cut already at this step",
+            "delete one of the two operations, or name the `piece` that still lacks it");
+      }
+    }
+  }
+
+  /** Those of the aims that a piece gets: its own part's, or all where it is still a blank. */
+  static List<Aim> on(Workpiece piece, List<Aim> aims) {
+    List<Aim> own =
+        aims.stream().filter(a -> a.part().name().equals(Part.nameOf(piece.name()))).toList();
+    return own.isEmpty() ? aims : own;
+  }
+
+  /** The first of the pieces that an aim is cut in. */
+  static Workpiece first(Aim aim, List<Workpiece> pieces) {
+    return pieces.stream()
+        .filter(piece -> Part.nameOf(piece.name()).equals(aim.part().name()))
+        .findFirst()
+        .orElse(pieces.get(0));
+  }
+
+  /** The side of a piece that a side of the drawing is: left and right change in a mirror image. */
+  Side side(Workpiece piece, Side drawn) {
+    return drawn.axis() == 0 && isMirrored(piece) ? drawn.opposite() : drawn;
+  }
+
+  /** Whether a piece is the mirror image of the drawing. */
+  boolean isMirrored(Workpiece piece) {
+    return Part.nameOf(piece.name()).equals(part.name()) && part.isMirrored(piece.name());
+  }
+
+  /** What an aim takes out of a piece, in the frame of the drawing. */
+  interface Shape {
+    /** The removals, from the settings and the piece as it is now. */
+    List<Removal> of(Aim aim, Solid solid);
+  }
+
+  /** The pieces with their aims cut, each by the hand that it is of. */
+  static List<Workpiece> cut(Situation s, List<Aim> aims, List<Workpiece> pieces, Shape shape) {
+    List<Workpiece> after = new ArrayList<>();
+    for (Workpiece piece : pieces) {
+      Workpiece cut = piece;
+      List<Aim> own = on(piece, aims);
+      for (Aim aim : own) {
+        for (Removal removal : shape.of(aim, piece.solid())) {
+          boolean isMirrored = aim.isMirrored(piece);
+          cut =
+              cut.minus(isMirrored ? removal.mirrored(piece.solid().length()) : removal, s.index());
+        }
+      }
+      after.add(cut.withHistory(cut.history().aimedAt(names(own))));
+    }
+    return after;
   }
 }

@@ -1,9 +1,9 @@
 package packetwright.wood.operation;
 
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import packetwright.definition.project.Side;
 import packetwright.definition.shop.MachineKind;
@@ -13,10 +13,8 @@ import packetwright.wood.operation.OperationRun.Work;
 import packetwright.wood.operation.Simulation.Outcome;
 import packetwright.wood.part.Box;
 import packetwright.wood.part.Point;
-import packetwright.wood.part.Removal;
 import packetwright.wood.part.Removal.Bore;
 import packetwright.wood.part.Removal.Trough;
-import packetwright.wood.part.Solid;
 import packetwright.wood.setup.Setting.Kind;
 import packetwright.wood.workpiece.Workpiece;
 
@@ -35,8 +33,8 @@ final class Handcut {
     Length length = s.set("length", aim.length("length"), "", Kind.BOUND, null);
     Length depth = s.set("depth", aim.length("depth"), "", Kind.BOUND, null);
     int across = 1 - from.axis();
-    Function<Solid, Removal> pocket =
-        solid -> {
+    Aim.Shape pocket =
+        (own, solid) -> {
           List<Length> along = solid.measuredFrom(from, inset, inset.plus(width));
           List<Length> deep = solid.measuredFrom(aim.feature().face(), Length.ZERO, depth);
           Length margin = solid.extent(across).minus(length).dividedBy(2);
@@ -48,43 +46,90 @@ final class Handcut {
               new Point(Length.ZERO, Length.ZERO, deep.get(1))
                   .with(from.axis(), along.get(1))
                   .with(across, margin.plus(length));
-          return new Trough(new Box(low, high));
+          return List.of(new Trough(new Box(low, high)));
         };
-    return taken(s, tool, aim, pieces, pocket);
+    return taken(s, List.of(aim), pieces, new Cut(tool, depth, pocket));
   }
 
-  static @Nullable Outcome hole(Situation s, Aim aim, List<Workpiece> pieces) {
-    Side from = from(aim);
-    if (isStillInBlank(s, aim, pieces)) {
+  /** Holes of one diameter and depth, each at its own place. */
+  static @Nullable Outcome drill(Situation s) {
+    List<Aim> aims = Aim.all(s);
+    List<Workpiece> pieces = Aim.pieces(s, aims);
+    if (aims.isEmpty() || pieces.isEmpty()) {
       return null;
     }
+    Aim first = aims.get(0);
+    if (isStillInBlank(s, first, pieces)) {
+      return null;
+    }
+    for (Aim other : aims) {
+      boolean isSame =
+          other.length("diameter").equals(first.length("diameter"))
+              && other.length("depth").equals(first.length("depth"))
+              && other.feature().where().equals(first.feature().where())
+              && other.feature().face() == first.feature().face();
+      if (!isSame) {
+        Shaping.settingsDiffer(s, other, first);
+        return null;
+      }
+    }
     MachineKind tool = s.tool(MachineKind.DRILL_PRESS);
-    int across = 1 - from.axis();
-    Solid first = pieces.get(0).solid();
-    boolean isThrough = aim.feature().where().equals("through");
-    Length drawnCentre = aim.feature().sizes().get("across");
-    Length at = s.set("inset", aim.length("at"), from.word(), Kind.BOUND, null);
-    Length centre =
+    Map<Aim, List<Length>> places = places(s, aims, pieces);
+    Length diameter =
         s.set(
-            "across",
-            drawnCentre == null ? first.extent(across).dividedBy(2) : drawnCentre,
-            across == 0 ? Side.LEFT.word() : Side.BOTTOM.word(),
+            "diameter",
+            first.length("diameter"),
+            "",
             Kind.BOUND,
-            null);
-    Length diameter = s.set("diameter", aim.length("diameter"), "", Kind.BOUND, null);
+            s.tolerance(first.size("diameter")));
+    boolean isThrough = first.feature().where().equals("through");
     Length depth =
-        isThrough ? first.thickness() : s.set("depth", aim.length("depth"), "", Kind.BOUND, null);
-    Function<Solid, Removal> bore =
-        solid -> {
-          Length along = solid.measuredFrom(from, at, at).get(0);
-          Length begin = solid.measuredFrom(aim.feature().face(), Length.ZERO, depth).get(0);
-          Point place =
+        isThrough
+            ? Length.ZERO
+            : s.set(
+                "depth", first.length("depth"), "", Kind.BOUND, s.tolerance(first.size("depth")));
+    Aim.Shape bore =
+        (aim, solid) -> {
+          Length deep = isThrough ? solid.thickness() : depth;
+          List<Length> place = places.getOrDefault(aim, List.of());
+          Length along = solid.measuredFrom(from(aim), place.get(0), place.get(0)).get(0);
+          Length begin = solid.measuredFrom(aim.feature().face(), Length.ZERO, deep).get(0);
+          Point centre =
               new Point(Length.ZERO, Length.ZERO, begin)
-                  .with(from.axis(), along)
-                  .with(across, centre);
-          return new Bore(2, place, depth, diameter);
+                  .with(from(aim).axis(), along)
+                  .with(1 - from(aim).axis(), place.get(1));
+          return List.of(new Bore(2, centre, deep, diameter));
         };
-    return taken(s, tool, aim, pieces, bore);
+    Cut cut = new Cut(tool, isThrough ? pieces.get(0).solid().thickness() : depth, bore);
+    return taken(s, aims, pieces, cut);
+  }
+
+  /** How far each hole is from the side that it is located from, and from the left or bottom. */
+  private static Map<Aim, List<Length>> places(
+      Situation s, List<Aim> aims, List<Workpiece> pieces) {
+    Map<Aim, List<Length>> places = new LinkedHashMap<>();
+    for (Aim aim : aims) {
+      String suffix = places.isEmpty() ? "" : "_" + (places.size() + 1);
+      int across = 1 - from(aim).axis();
+      Length drawn = aim.feature().sizes().get("across");
+      Length middle = Aim.first(aim, pieces).solid().extent(across).dividedBy(2);
+      Length inset =
+          s.set(
+              "inset" + suffix,
+              aim.length("at"),
+              from(aim).word(),
+              Kind.BOUND,
+              s.tolerance(aim.size("at")));
+      Length centre =
+          s.set(
+              "across" + suffix,
+              drawn == null ? middle : drawn,
+              across == 0 ? Side.LEFT.word() : Side.BOTTOM.word(),
+              Kind.BOUND,
+              s.tolerance(aim.size("across")));
+      places.put(aim, List.of(inset, centre));
+    }
+    return places;
   }
 
   private static Side from(Aim aim) {
@@ -99,26 +144,26 @@ final class Handcut {
     return pieces.stream().anyMatch(piece -> Shaping.isStillInBlank(s, piece, aim.feature()));
   }
 
-  private static Outcome taken(
-      Situation s,
-      MachineKind tool,
-      Aim aim,
-      List<Workpiece> pieces,
-      Function<Solid, Removal> removal) {
-    List<Workpiece> after = new ArrayList<>();
-    for (Workpiece piece : pieces) {
-      Workpiece cut = piece.minus(removal.apply(piece.solid()), s.index());
-      after.add(cut.withHistory(cut.history().aimedAt(Aim.names(List.of(aim)))));
-    }
+  /**
+   * What is taken, as the tool sees it.
+   *
+   * @param tool that takes it
+   * @param depth of the cut
+   * @param shape in the frame of the drawing
+   */
+  private record Cut(MachineKind tool, Length depth, Aim.Shape shape) {}
+
+  private static Outcome taken(Situation s, List<Aim> aims, List<Workpiece> pieces, Cut cut) {
+    List<Workpiece> after = Aim.cut(s, aims, pieces, cut.shape());
     Work work =
         new Work(
             Feed.CLAMPED,
             Length.ZERO,
-            aim.length("depth"),
+            cut.depth(),
             Shaping.shortest(pieces),
             Length.ZERO,
             false,
             Set.of());
-    return s.done(s.bench().withAll(after), tool, pieces, after, work);
+    return s.done(s.bench().withAll(after), cut.tool(), pieces, after, work);
   }
 }

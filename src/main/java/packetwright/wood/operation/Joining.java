@@ -11,12 +11,14 @@ import packetwright.definition.project.Project.Supply;
 import packetwright.definition.project.Side;
 import packetwright.definition.shop.MachineKind;
 import packetwright.text.source.Checked;
+import packetwright.text.source.Finding;
 import packetwright.text.source.Located;
 import packetwright.text.source.NearMiss;
 import packetwright.wood.assembly.Assembly;
 import packetwright.wood.assembly.Fastener;
 import packetwright.wood.assembly.FastenerPlacing;
 import packetwright.wood.assembly.Fastening;
+import packetwright.wood.operation.Simulation.Inputs;
 import packetwright.wood.operation.Simulation.Outcome;
 import packetwright.wood.part.Box;
 import packetwright.wood.workpiece.Bench;
@@ -25,6 +27,11 @@ import packetwright.wood.workpiece.Workpiece.State;
 
 /** Putting pieces together: without glue, with glue, with fasteners. */
 final class Joining {
+  /** Kinds of joint that come apart unless they are glued or fastened. */
+  private static final Set<String> HELD = Set.of("rabbet", "butt", "dado");
+
+  private static final Set<Verb> HOLDING = Set.of(Verb.GLUE, Verb.NAIL, Verb.SCREW);
+
   private Joining() {}
 
   static @Nullable Outcome dryFit(Situation s) {
@@ -79,7 +86,8 @@ final class Joining {
   }
 
   /**
-   * Pieces that are joined for good have all their joints cut, have been fitted dry, and sanded.
+   * Pieces that are joined for good have all their joints cut, have been fitted dry, and sanded
+   * where a finish is to come.
    */
   private static void requireReady(Situation s, List<Workpiece> pieces) {
     List<String> unfitted =
@@ -100,12 +108,21 @@ final class Joining {
     for (Workpiece piece : pieces) {
       Handwork.requireCut(s, piece, "it cannot be joined");
     }
-    s.requireAll(
-        "inside-not-sanded",
-        pieces,
-        List.of(Side.INSIDE),
-        State.SANDED,
-        "add `- sand:` with `sides: inside` before the pieces are joined");
+    if (getsFinish(s)) {
+      s.requireAll(
+          "inside-not-sanded",
+          pieces,
+          List.of(Side.INSIDE),
+          State.SANDED,
+          "add `- sand:` with `sides: inside` before the pieces are joined");
+    }
+  }
+
+  /** Whether anything is finished; what stays raw, like a home for birds, may stay rough inside. */
+  private static boolean getsFinish(Situation s) {
+    return s.inputs().procedure().steps().stream()
+        .flatMap(step -> step.operations().stream())
+        .anyMatch(operation -> operation.verb().value() == Verb.FINISH);
   }
 
   static @Nullable Outcome fasten(Situation s) {
@@ -172,6 +189,28 @@ final class Joining {
             : "`using` names more than one fastener",
         "write `using:` with one supply that has a `length`");
     return null;
+  }
+
+  /** Joints that nothing holds together at the end of the procedure. */
+  static List<Finding> loose(Inputs inputs) {
+    Set<String> held = new LinkedHashSet<>();
+    inputs.procedure().steps().stream()
+        .flatMap(step -> step.operations().stream())
+        .filter(operation -> HOLDING.contains(operation.verb().value()))
+        .forEach(operation -> operation.targets().forEach(target -> held.add(target.value())));
+    return inputs.project().assembly().joints().stream()
+        .filter(joint -> HELD.contains(joint.kind()) && !held.contains(joint.name().value()))
+        .map(Joining::loose)
+        .toList();
+  }
+
+  private static Finding loose(Joint joint) {
+    String name = joint.name().value();
+    return Finding.error(
+        "joint-left-loose",
+        joint.name().at(),
+        "nothing glues, nails or screws the " + joint.kind() + " joint `" + name + "`",
+        "add `- glue: " + name + "`, `nail` or `screw` to a late step");
   }
 
   private static @Nullable MachineKind tool(Situation s) {

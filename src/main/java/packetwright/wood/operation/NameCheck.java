@@ -8,10 +8,10 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import packetwright.definition.procedure.Operation;
 import packetwright.definition.procedure.Verb;
-import packetwright.definition.project.PartDefinition.FeatureKind;
 import packetwright.definition.size.Size;
 import packetwright.text.source.Located;
 import packetwright.text.source.NearMiss;
+import packetwright.text.source.Span;
 import packetwright.wood.blank.Blank;
 import packetwright.wood.operation.Simulation.Inputs;
 import packetwright.wood.part.Part;
@@ -40,10 +40,30 @@ final class NameCheck {
         .using()
         .forEach(name -> names.require("unknown-supply", "supply", name, supplies));
     names.newName();
-    names.unread("leave", s.operation().leave(), Set.of(Verb.CROSSCUT));
+    names.unread("leave", s.operation().leave(), Set.of(Verb.CROSSCUT, Verb.RIP));
+    names.counted();
     names.unread("of", s.operation().of(), Set.of(Verb.CROSSCUT));
     names.unread("to", s.operation().to(), Set.of(Verb.PLANE_TO_THICKNESS, Verb.RIP));
     names.unread("makes", s.operation().makes(), Set.of(Verb.RIP, Verb.GLUE, Verb.DRY_FIT));
+  }
+
+  /** What is no text, and so has no place of its own. */
+  private void counted() {
+    Operation operation = s.operation();
+    Span at = operation.place();
+    boolean isTrim = operation.verb().value() == Verb.SQUARE_END;
+    if (operation.stop() && isTrim) {
+      s.error(
+          "stop-on-loose-piece",
+          "a stop at `square_end` would stand against the piece that comes off, which nobody holds",
+          "delete `stop`");
+    }
+    Set<Verb> stopped = Set.of(Verb.CROSSCUT, Verb.CUT, Verb.CUT_TO_FIT, Verb.DRILL);
+    unread("stop", operation.stop() && !isTrim ? new Located<>("", at) : null, stopped);
+    Set<Verb> stacked =
+        Set.of(Verb.CROSSCUT, Verb.CUT, Verb.CUT_TO_FIT, Verb.DRILL, Verb.SAW_CURVE);
+    unread("stacked", operation.stacked() > 1 ? new Located<>("", at) : null, stacked);
+    unread("count", operation.count() > 1 ? new Located<>("", at) : null, Set.of(Verb.CROSSCUT));
   }
 
   /** What an operation makes must not take the name of something else. */
@@ -82,7 +102,14 @@ final class NameCheck {
     switch (operation.verb().value()) {
       case ROUGH_CUT -> each("unknown-blank", "blank", blanks());
       case CROSSCUT -> each("unknown-part", "part", parts());
-      case CUT, DRILL -> Aim.all(s).forEach(this::verb);
+      case CUT, DRILL, SAW_CURVE, ROUT -> Aim.all(s).forEach(this::verb);
+      case EASE -> {
+        if (operation.targets().stream().anyMatch(t -> t.value().contains("."))) {
+          Aim.all(s).forEach(this::verb);
+        } else {
+          operation.targets().forEach(this::piece);
+        }
+      }
       case GLUE, NAIL, SCREW -> Joining.joints(s);
       case INSPECT -> {
         List<Size> sizes = inputs.sizes().all();
@@ -97,16 +124,16 @@ final class NameCheck {
     }
   }
 
-  /** Holes are drilled, and everything else is cut. */
+  /** Each kind of feature has its verb. */
   private void verb(Aim aim) {
     Verb verb = s.operation().verb().value();
-    Verb right = aim.feature().kind() == FeatureKind.HOLE ? Verb.DRILL : Verb.CUT;
-    if (verb != right) {
+    List<Verb> makers = Handwork.makers(aim.feature().kind());
+    if (!makers.contains(verb)) {
       s.error(
           "wrong-verb",
           aim.target().at(),
           "`" + aim.target().value() + "` is a " + aim.feature().kind().word(),
-          "write `" + right.word() + "` instead of `" + verb.word() + "`");
+          "write `" + makers.get(0).word() + "` instead of `" + verb.word() + "`");
     }
   }
 

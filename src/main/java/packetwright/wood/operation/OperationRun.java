@@ -5,6 +5,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import packetwright.definition.procedure.Operation;
 import packetwright.definition.procedure.Step;
+import packetwright.definition.project.Side;
 import packetwright.definition.shop.Machine;
 import packetwright.definition.shop.MachineKind;
 import packetwright.text.measure.Length;
@@ -67,9 +68,24 @@ public record OperationRun(
   }
 
   /**
+   * On which side of its line the blade runs, as seen from the piece that the cut is measured on:
+   * always the side of the waste or of what is left. None where a cut has no line.
+   */
+  public @Nullable Side kerfSide() {
+    List<Side> from = operation.from();
+    List<Side> sides = operation.sides();
+    return switch (operation.verb().value()) {
+      case CROSSCUT -> (from.isEmpty() ? Side.LEFT : from.get(0)).opposite();
+      case RIP -> (from.isEmpty() ? Side.BOTTOM : from.get(0)).opposite();
+      case SQUARE_END -> sides.isEmpty() ? Side.LEFT : sides.get(0);
+      default -> null;
+    };
+  }
+
+  /**
    * What a cut looks like from the machine, for cautions and figures.
    *
-   * @param feed whether the piece is fed along the grain, across it, or does not move
+   * @param feed how the piece moves to the cutter
    * @param fence the narrowest width between fence and cutter; zero when no fence is used
    * @param depth the deepest cut of one pass
    * @param held the shortest length that is held, from the cutter
@@ -90,7 +106,10 @@ public record OperationRun(
   public enum Feed {
     ALONG,
     ACROSS,
-    CLAMPED
+    /** The piece does not move. */
+    CLAMPED,
+    /** The piece is steered, so that a saw follows a line. */
+    FREEHAND
   }
 
   /** How a piece is turned between two passes. */

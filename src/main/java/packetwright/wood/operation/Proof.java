@@ -60,7 +60,7 @@ final class Proof {
       return;
     }
     for (Workpiece piece : made) {
-      if (piece.history().over().signum() > 0) {
+      if (piece.history().over().signum() > 0 || piece.history().wide().signum() > 0) {
         leftLong(part, piece);
         return;
       }
@@ -88,7 +88,9 @@ final class Proof {
   }
 
   private void leftLong(Part part, Workpiece piece) {
-    int maker = piece.history().extents().get(0);
+    boolean isLong = piece.history().over().signum() > 0;
+    Length extra = isLong ? piece.history().over() : piece.history().wide();
+    int maker = piece.history().extents().get(isLong ? 0 : 1);
     findings.add(
         at(
             "left-long",
@@ -99,8 +101,9 @@ final class Proof {
                 + ", `"
                 + piece.name()
                 + "`, is left "
-                + inputs.print(piece.history().over())
-                + " long and never trimmed",
+                + inputs.print(extra)
+                + (isLong ? " long" : " wide")
+                + " and never trimmed",
             "add `- cut_to_fit: " + piece.name() + "` to a later step"));
   }
 
@@ -119,7 +122,7 @@ final class Proof {
                 subject + "with wood cut away that the drawing keeps, " + where(place),
                 settingHint(maker)));
       }
-      case WOOD_LEFT, HOLE -> {
+      case WOOD_LEFT -> {
         Part.Feature feature = featureAt(part, difference);
         int maker = feature == null ? -1 : cutOf(part, feature);
         String target =

@@ -19,7 +19,7 @@ final class Settings {
 
   /** Settings that are places rather than sizes. */
   private static final Set<String> MAY_BE_NOUGHT =
-      Set.of("fence", "inset", "across", "trim", "amount");
+      Set.of("fence", "inset", "across", "start", "trim", "amount");
 
   /** Stands for a setting that is refused, so that the operation can be looked at to its end. */
   private static final Length STAND_IN = Length.ofInches(1, 64);
@@ -53,7 +53,8 @@ final class Settings {
     Located<String> written = s.operation().set().get(name);
     Evaluated over = written == null ? null : s.length(written);
     Length value = over == null ? reckoned.value().asLength() : over.length();
-    if (value.signum() < 0 || (value.signum() == 0 && !MAY_BE_NOUGHT.contains(name))) {
+    boolean mayBeNought = MAY_BE_NOUGHT.contains(name.replaceAll("_[0-9]+$", ""));
+    if (value.signum() < 0 || (value.signum() == 0 && !mayBeNought)) {
       s.error(
           "setting-without-size",
           written == null ? s.operation().place() : written.at(),
@@ -72,6 +73,11 @@ final class Settings {
       all.add(
           new Setting("passes", Quantity.number(Rational.of(count)), "", null, Kind.FREE, false));
     }
+  }
+
+  /** Notes the angle that a machine's scale shows; the cut is set by its rise and run. */
+  void angle(String name, Quantity angle) {
+    all.add(new Setting(name, angle, "", null, Kind.FREE, false));
   }
 
   /** Notes how much each pass takes off. */

@@ -1,30 +1,28 @@
 package packetwright.wood.operation;
 
-import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import packetwright.definition.procedure.Verb;
 import packetwright.definition.project.PartDefinition.FeatureKind;
 import packetwright.definition.project.Side;
 import packetwright.definition.shop.MachineKind;
-import packetwright.definition.shop.Shop.CutterSet;
 import packetwright.text.measure.Length;
-import packetwright.text.measure.Quantity;
+import packetwright.wood.operation.Cutters.Depth;
 import packetwright.wood.operation.OperationRun.Feed;
 import packetwright.wood.operation.OperationRun.Turn;
 import packetwright.wood.operation.OperationRun.Work;
 import packetwright.wood.operation.Simulation.Outcome;
 import packetwright.wood.part.Part;
 import packetwright.wood.part.Removal;
+import packetwright.wood.part.Solid;
 import packetwright.wood.setup.CutterPlan;
-import packetwright.wood.setup.Setting;
 import packetwright.wood.setup.Setting.Kind;
 import packetwright.wood.workpiece.Workpiece;
 import packetwright.wood.workpiece.Workpiece.State;
 
-/**
- * Cuts that take wood out of a piece without parting it: rabbets, grooves, dadoes, notches, holes.
- */
+/** Cuts across or along a face that do not part the piece: rabbets, grooves, dadoes. */
 final class Shaping {
   private static final List<String> RABBETED_EDGES = List.of(Side.TOP.word(), Side.BOTTOM.word());
 
@@ -36,23 +34,16 @@ final class Shaping {
     if (aims.isEmpty() || pieces.isEmpty()) {
       return null;
     }
-    Aim aim = aims.get(0);
-    if (aim.feature().kind() == FeatureKind.NOTCH) {
-      return isSingle(s, aims) ? Handcut.notch(s, aim, pieces) : null;
-    }
-    boolean isAtEnds =
-        aim.feature().kind() == FeatureKind.RABBET
-            && !RABBETED_EDGES.contains(aim.feature().where());
-    return isAtEnds ? endRabbets(s, aims, pieces) : band(s, aims, pieces);
+    return switch (aims.get(0).feature().kind()) {
+      case NOTCH -> isSingle(s, aims) ? Handcut.notch(s, aims.get(0), pieces) : null;
+      case MITER, BEVEL, TAPER -> Slants.cut(s, aims, pieces);
+      default ->
+          isAtEnds(aims.get(0).feature()) ? endRabbets(s, aims, pieces) : band(s, aims, pieces);
+    };
   }
 
-  static @Nullable Outcome drill(Situation s) {
-    List<Aim> aims = Aim.all(s);
-    List<Workpiece> pieces = Aim.pieces(s, aims);
-    if (aims.isEmpty() || pieces.isEmpty()) {
-      return null;
-    }
-    return isSingle(s, aims) ? Handcut.hole(s, aims.get(0), pieces) : null;
+  private static boolean isAtEnds(Part.Feature feature) {
+    return feature.kind() == FeatureKind.RABBET && !RABBETED_EDGES.contains(feature.where());
   }
 
   /** Whether there is but one feature, as there must be where each is laid out by itself. */
@@ -65,7 +56,7 @@ final class Shaping {
 
   private static @Nullable Outcome band(Situation s, List<Aim> aims, List<Workpiece> pieces) {
     Aim aim = aims.get(0);
-    Side edge = aim.feature().from() == null ? edgeOf(aim.feature()) : aim.feature().from();
+    Side edge = edge(aim.feature());
     Side fenceSide = s.reference(edge);
     if (fenceSide.axis() != edge.axis()) {
       s.error(
@@ -81,59 +72,69 @@ final class Shaping {
     }
     Length reckoned = near(aim, pieces.get(0), fenceSide);
     for (Workpiece piece : pieces) {
-      requireReference(s, piece, fenceSide, aim.feature());
-      for (Aim other : aims) {
-        if (!isSameSetting(other, aim) || !near(other, piece, fenceSide).equals(reckoned)) {
+      requireReference(s, piece, aim.side(piece, fenceSide), aim.feature());
+      for (Aim other : Aim.on(piece, aims)) {
+        boolean isSame =
+            isSameSetting(other, aim) && other.feature().where().equals(aim.feature().where());
+        if (!isSame
+            || other.feature().face() != aim.feature().face()
+            || !near(other, piece, fenceSide).equals(reckoned)) {
           settingsDiffer(s, other, aim);
           return null;
         }
       }
     }
     MachineKind tool = s.tool(MachineKind.DADO_SET);
-    CutterPlan plan = plan(s, tool, aim);
+    if (tool == MachineKind.HAND_SAW || tool == MachineKind.CHISEL) {
+      Handwork.requireLines(s, pieces);
+    } else {
+      pieces.forEach(piece -> requireMarks(s, piece));
+    }
+    CutterPlan plan = Cutters.plan(s, tool, aim);
     if (plan == null) {
       return null;
     }
     Length cutter =
-        s.settings()
-            .set(
-                new Setting(
-                    "cutter",
-                    Quantity.of(plan.width()),
-                    "",
-                    s.tolerance(aim.size("width")),
-                    Kind.BOUND,
-                    false,
-                    plan.stack()));
-    List<Length> fences = fences(s, plan, reckoned);
-    Length height = height(s, aim);
-    Length deepest = deepestPass(s, tool, height);
-    List<Workpiece> after = new ArrayList<>();
-    for (Workpiece piece : pieces) {
-      Workpiece cut = piece;
-      for (Length fence : fences) {
-        cut =
-            cut.minus(
-                Removals.band(
-                    piece.solid(), fenceSide, fence, fence.plus(cutter), aim.feature(), height),
-                s.index());
-      }
-      after.add(cut.withHistory(cut.history().aimedAt(Aim.names(aims))));
-    }
+        Cutters.cutter(
+            s,
+            aim,
+            Cutters.asSetting(
+                plan.width(), s.tolerance(aim.size("width")), Kind.BOUND, plan.stack()));
+    List<Length> fences = Cutters.fences(s, tool, plan, reckoned);
+    Depth depth = Cutters.height(s, tool, aim);
+    Aim.Shape shape =
+        (own, solid) ->
+            fences.stream()
+                .map(
+                    fence ->
+                        Removals.band(
+                            solid,
+                            fenceSide,
+                            fence,
+                            fence.plus(cutter),
+                            own.feature(),
+                            depth.reach()))
+                .toList();
+    List<Workpiece> after = Aim.cut(s, aims, pieces, shape);
     boolean isAlong = edge.axis() == 1;
     Work work =
         new Work(
-            isAlong ? Feed.ALONG : Feed.ACROSS,
+            feed(tool, isAlong),
             isAlong ? fences.get(0) : Length.ZERO,
-            deepest,
+            depth.deepest(),
             shortest(pieces),
             Length.ZERO,
             false,
-            turns(s, pieces, fenceSide));
+            turns(s, pieces, fenceSide, aim.feature().face()));
     return s.done(s.bench().withAll(after), tool, pieces, after, work);
   }
 
-  private static void settingsDiffer(Situation s, Aim one, Aim other) {
+  /** A router in the hand moves over a piece that is clamped. */
+  private static Feed feed(MachineKind tool, boolean isAlong) {
+    return tool == MachineKind.HANDHELD_ROUTER ? Feed.CLAMPED : isAlong ? Feed.ALONG : Feed.ACROSS;
+  }
+
+  static void settingsDiffer(Situation s, Aim one, Aim other) {
     s.error(
         "settings-differ",
         one.target().at(),
@@ -142,13 +143,15 @@ final class Shaping {
         "write one operation for each");
   }
 
-  private static Side edgeOf(Part.Feature rabbet) {
-    return rabbet.where().equals(Side.TOP.word()) ? Side.TOP : Side.BOTTOM;
+  /** The edge or end that a band is located from; a rabbet's is its own. */
+  private static Side edge(Part.Feature feature) {
+    Side from = feature.from();
+    return from != null ? from : feature.where().equals(Side.TOP.word()) ? Side.TOP : Side.BOTTOM;
   }
 
   /** From the side at the fence to the near side of the feature, in the piece as it is now. */
   private static Length near(Aim aim, Workpiece piece, Side fenceSide) {
-    Side from = aim.feature().from() == null ? edgeOf(aim.feature()) : aim.feature().from();
+    Side from = edge(aim.feature());
     Length at = aim.length("at");
     return from == fenceSide
         ? at
@@ -158,8 +161,7 @@ final class Shaping {
   private static boolean isSameSetting(Aim a, Aim b) {
     return a.length("width").equals(b.length("width"))
         && a.length("depth").equals(b.length("depth"))
-        && a.feature().face() == b.feature().face()
-        && a.feature().where().equals(b.feature().where());
+        && a.feature().kind() == b.feature().kind();
   }
 
   private static void requireReference(
@@ -188,6 +190,19 @@ final class Shaping {
     return true;
   }
 
+  /** On a blank nothing but the lines tells which face and edge of the parts are which. */
+  private static void requireMarks(Situation s, Workpiece piece) {
+    boolean isBare = s.inputs().blank(piece.name()) != null && !piece.history().isLaidOut();
+    if (isBare && s.told().isNew("not-laid-out", piece.name())) {
+      s.error(
+          "not-laid-out",
+          "no lines are drawn on `" + piece.name() + "` yet to tell its faces and edges by",
+          s.comesLater(Verb.LAY_OUT, piece.name())
+              ? "move `lay_out: " + piece.name() + "` before this"
+              : "add `- lay_out: " + piece.name() + "` before");
+    }
+  }
+
   private static void requireFaceDown(Situation s, Workpiece piece, Part.Feature feature) {
     List<Side> from = s.operation().from();
     Side down = from.size() > 1 ? from.get(1) : feature.face();
@@ -206,163 +221,111 @@ final class Shaping {
     s.require("no-flat-face", piece, down, State.FLAT, "joint or plane that face before");
   }
 
-  private static @Nullable CutterPlan plan(Situation s, MachineKind tool, Aim aim) {
-    Length width = aim.length("width");
-    Length graduation =
-        new Length(
-            s.inputs()
-                .project()
-                .rule()
-                .graduation()
-                .times(s.inputs().project().rule().unit().inBase()));
-    Length blade = s.machineValue(MachineKind.TABLE_SAW, "kerf");
-    CutterPlan plan =
-        switch (tool) {
-          case DADO_SET -> {
-            CutterSet set = s.inputs().shop().cutters();
-            yield CutterPlan.of(width, set, graduation);
-          }
-          case TABLE_SAW ->
-              width.isLess(blade) || blade.signum() <= 0
-                  ? null
-                  : CutterPlan.inPasses(width, List.of(blade), graduation);
-          case HAND_SAW, CHISEL -> new CutterPlan(width, List.of(), List.of(Length.ZERO));
-          default -> null;
-        };
-    if (plan == null) {
-      s.error(
-          "no-cutter",
-          "the `" + tool.word() + "` of this shop has no cutter so narrow as " + s.print(width),
-          "widen the feature, or name another tool with `at:`");
-    }
-    return plan;
-  }
-
-  private static List<Length> fences(Situation s, CutterPlan plan, Length first) {
-    List<Length> fences = new ArrayList<>();
-    int passes = plan.offsets().size();
-    for (int i = 0; i < passes; i++) {
-      boolean isInner = i > 0 && i < passes - 1;
-      fences.add(
-          s.set(
-              i == 0 ? "fence" : "fence_" + (i + 1),
-              first.plus(plan.offsets().get(i)),
-              "near",
-              isInner ? Kind.FREE : Kind.BOUND,
-              null));
-    }
-    s.settings().passes(passes);
-    return fences;
-  }
-
-  private static Length height(Situation s, Aim aim) {
-    return s.set("height", aim.length("depth"), "", Kind.BOUND, s.tolerance(aim.size("depth")));
-  }
-
-  /** The deepest cut of one pass: a cut that is too deep for one is made in two. */
-  private static Length deepestPass(Situation s, MachineKind tool, Length height) {
-    Length most = s.machineValue(tool, "depth_per_pass");
-    if (most.signum() <= 0 || !height.isMore(most)) {
-      return height;
-    }
-    Length first = s.set("first_height", most, "", Kind.FREE, null);
-    return first.max(height.minus(first));
-  }
-
-  /** How the piece is turned after the operation before, where that was the same set-up. */
-  private static Set<Turn> turns(Situation s, List<Workpiece> pieces, Side fenceSide) {
-    List<OperationRun> earlier = s.earlier();
-    if (earlier.isEmpty()) {
+  /** How the piece is turned after the cut before, where that was in the same step. */
+  private static Set<Turn> turns(
+      Situation s, List<Workpiece> pieces, Side fenceSide, Side faceDown) {
+    OperationRun before = s.earlier().isEmpty() ? null : s.earlier().get(s.earlier().size() - 1);
+    Part.Feature feature =
+        before == null || before.operation().verb().value() != Verb.CUT
+            ? null
+            : Aim.find(s.inputs(), before.operation().targets().get(0).value());
+    if (before == null || feature == null || before.step().number() != s.step().number()) {
       return Set.of();
     }
-    OperationRun before = earlier.get(earlier.size() - 1);
+    boolean isSamePiece =
+        before.after().stream()
+            .anyMatch(p -> pieces.stream().anyMatch(q -> q.name().equals(p.name())));
+    if (!isSamePiece) {
+      return Set.of();
+    }
     List<Side> from = before.operation().from();
-    boolean isSameSetup =
-        before.step().number() == s.step().number()
-            && !from.isEmpty()
-            && before.after().stream()
-                .anyMatch(p -> pieces.stream().anyMatch(q -> q.name().equals(p.name())));
-    if (!isSameSetup) {
-      return Set.of();
-    }
-    List<Side> now = s.operation().from();
-    if (from.size() > 1 && now.size() > 1 && from.get(1) != now.get(1)) {
+    if (feature.face() != faceDown) {
       return Set.of(Turn.TURN_OVER);
     }
-    return from.get(0) == fenceSide.opposite() ? Set.of(Turn.ROTATE_END_FOR_END) : Set.of();
+    Side atFence = from.isEmpty() ? lastEnd(feature) : from.get(0);
+    return atFence == fenceSide.opposite() ? Set.of(Turn.ROTATE_END_FOR_END) : Set.of();
+  }
+
+  private static Side lastEnd(Part.Feature feature) {
+    return isAtEnds(feature) ? ends(feature).get(ends(feature).size() - 1) : edge(feature);
   }
 
   // ---- rabbets at the ends
 
+  private static List<Side> ends(Part.Feature rabbet) {
+    return switch (rabbet.where()) {
+      case "left" -> List.of(Side.LEFT);
+      case "right" -> List.of(Side.RIGHT);
+      default -> List.of(Side.LEFT, Side.RIGHT);
+    };
+  }
+
   private static @Nullable Outcome endRabbets(Situation s, List<Aim> aims, List<Workpiece> pieces) {
     Aim aim = aims.get(0);
-    List<Side> ends =
-        switch (aim.feature().where()) {
-          case "left" -> List.of(Side.LEFT);
-          case "right" -> List.of(Side.RIGHT);
-          default -> List.of(Side.LEFT, Side.RIGHT);
-        };
     for (Aim other : aims) {
-      if (!isSameSetting(other, aim)) {
+      if (!isSameSetting(other, aim) || !isAtEnds(other.feature())) {
         settingsDiffer(s, other, aim);
         return null;
       }
     }
     for (Workpiece piece : pieces) {
-      for (Side end : ends) {
-        requireReference(s, piece, end, aim.feature());
+      for (Aim own : Aim.on(piece, aims)) {
+        for (Side end : ends(own.feature())) {
+          requireReference(s, piece, own.side(piece, end), own.feature());
+        }
       }
     }
     MachineKind tool = s.tool(MachineKind.DADO_SET);
     Length stop =
         s.set("stop", aim.length("width"), "far", Kind.BOUND, s.tolerance(aim.size("width")));
-    List<Length> stack = stackThatFits(s, tool, aim);
+    List<Length> stack = Cutters.stackThatFits(s, tool, aim);
     if (stack.isEmpty()) {
       return null;
     }
     Length cutter =
-        s.settings()
-            .set(
-                new Setting(
-                    "cutter",
-                    Quantity.of(CutterPlan.total(stack)),
-                    "",
-                    null,
-                    Kind.FREE,
-                    false,
-                    stack));
-    Length height = height(s, aim);
-    Length deepest = deepestPass(s, tool, height);
+        Cutters.cutter(s, aim, Cutters.asSetting(CutterPlan.total(stack), null, Kind.FREE, stack));
+    Depth depth = Cutters.height(s, tool, aim);
     s.settings().passes(s.settings().needed(stop, cutter));
-    List<Workpiece> after = new ArrayList<>();
-    for (Workpiece piece : pieces) {
-      Workpiece cut = piece;
-      for (Side end : ends) {
-        Removal rabbet =
-            Removals.band(piece.solid(), end, Length.ZERO, stop, aim.feature(), height);
-        cut = cut.minus(rabbet, s.index());
-      }
-      after.add(cut.withHistory(cut.history().aimedAt(Aim.names(aims))));
-    }
-    Set<Turn> turns = ends.size() > 1 ? Set.of(Turn.ROTATE_END_FOR_END) : Set.of();
+    Aim.Shape shape =
+        (own, solid) ->
+            ends(own.feature()).stream().map(end -> rabbet(own, solid, end, stop, depth)).toList();
+    List<Workpiece> after = Aim.cut(s, aims, pieces, shape);
     Work work =
-        new Work(Feed.ACROSS, Length.ZERO, deepest, shortest(pieces), Length.ZERO, false, turns);
+        new Work(
+            feed(tool, false),
+            Length.ZERO,
+            depth.deepest(),
+            shortest(pieces),
+            Length.ZERO,
+            false,
+            endTurns(s, aims, pieces));
     return s.done(s.bench().withAll(after), tool, pieces, after, work);
   }
 
-  /** The stack that is still set up from before, where it is no wider than the rabbet. */
-  private static List<Length> stackThatFits(Situation s, MachineKind tool, Aim aim) {
-    for (int i = s.earlier().size() - 1; i >= 0; i--) {
-      OperationRun before = s.earlier().get(i);
-      for (Setting setting : before.settings()) {
-        boolean isCutter = before.tool() == tool && setting.name().equals("cutter");
-        if (isCutter && !setting.value().asLength().isMore(aim.length("width"))) {
-          return setting.stack().isEmpty() ? List.of(setting.value().asLength()) : setting.stack();
-        }
+  private static Removal rabbet(Aim own, Solid solid, Side end, Length stop, Depth depth) {
+    return Removals.band(solid, end, Length.ZERO, stop, own.feature(), depth.reach());
+  }
+
+  /** End for end between two ends of one face, over between two faces. */
+  private static Set<Turn> endTurns(Situation s, List<Aim> aims, List<Workpiece> pieces) {
+    Part.Feature first = aims.get(0).feature();
+    Set<Turn> turns = EnumSet.noneOf(Turn.class);
+    turns.addAll(turns(s, pieces, ends(first).get(0), first.face()));
+    for (Side face : List.of(Side.OUTSIDE, Side.INSIDE)) {
+      long ends =
+          aims.stream()
+              .filter(a -> a.feature().face() == face)
+              .flatMap(a -> ends(a.feature()).stream())
+              .distinct()
+              .count();
+      if (ends > 1) {
+        turns.add(Turn.ROTATE_END_FOR_END);
       }
     }
-    CutterPlan plan = plan(s, tool, aim);
-    return plan == null ? List.of() : plan.stack().isEmpty() ? List.of(plan.width()) : plan.stack();
+    if (aims.stream().map(a -> a.feature().face()).distinct().count() > 1) {
+      turns.add(Turn.TURN_OVER);
+    }
+    return Set.copyOf(turns);
   }
 
   static Length shortest(List<Workpiece> pieces) {

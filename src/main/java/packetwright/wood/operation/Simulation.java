@@ -100,6 +100,9 @@ public final class Simulation {
         Situation situation = new Situation(inputs, step, operation, bench, done, told);
         Outcome outcome = verb(situation);
         situation.settings().refuseUnknown();
+        if (outcome != null) {
+          Order.check(situation, outcome.run());
+        }
         findings.addAll(situation.findings());
         if (outcome == null || situation.settings().isStopped()) {
           return findings.checked(null);
@@ -110,6 +113,8 @@ public final class Simulation {
     }
     Run run = new Run(LayoutLines.drawn(done, inputs), made(inputs, bench));
     findings.addAll(Proof.check(inputs, run, told));
+    findings.addAll(Joining.loose(inputs));
+    findings.addAll(Order.thinWalls(inputs));
     return findings.checked(run);
   }
 
@@ -141,9 +146,9 @@ public final class Simulation {
       case RIP -> Parting.rip(situation);
       case SQUARE_END -> Parting.squareEnd(situation);
       case CROSSCUT -> Parting.crosscut(situation);
-      case CUT_TO_FIT -> Parting.cutToFit(situation);
+      case CUT_TO_FIT -> Handwork.cutToFit(situation);
       case CUT -> Shaping.cut(situation);
-      case DRILL -> Shaping.drill(situation);
+      case DRILL -> Handcut.drill(situation);
       case LAY_OUT -> Handwork.layOut(situation);
       case INSPECT -> Handwork.inspect(situation);
       case SAND -> Handwork.sand(situation);
@@ -152,7 +157,8 @@ public final class Simulation {
       case DRY_FIT -> Joining.dryFit(situation);
       case GLUE -> Joining.glue(situation);
       case NAIL, SCREW -> Joining.fasten(situation);
-      case SAW_CURVE, ROUT -> situation.notSimulated();
+      case SAW_CURVE -> Profiles.sawCurve(situation);
+      case ROUT -> Profiles.edge(situation);
     };
   }
 

@@ -138,15 +138,6 @@ final class Situation {
     return state.name().toLowerCase(java.util.Locale.ROOT);
   }
 
-  @Nullable Outcome notSimulated() {
-    String verb = operation.verb().value().word();
-    error(
-        "operation-not-simulated",
-        "`" + verb + "` cannot be simulated, so nothing can be said of what it makes",
-        "use another operation, or leave the feature out of the part");
-    return null;
-  }
-
   // ---- tools
 
   /** The tool that is used: the one written, or the verb's own; a missing one is a finding. */

@@ -20,10 +20,12 @@ import static packetwright.definition.shop.MachineKind.SANDING_BLOCK;
 import static packetwright.definition.shop.MachineKind.TABLE_SAW;
 
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import packetwright.definition.procedure.Verb;
 import packetwright.definition.shop.MachineKind;
 import packetwright.text.source.Located;
+import packetwright.wood.part.Part;
 
 /** Which tools can do an operation at all; whether they may is for the cautions to say. */
 final class ToolCheck {
@@ -32,7 +34,7 @@ final class ToolCheck {
   static void check(Situation s) {
     Located<MachineKind> at = s.operation().at();
     Verb verb = s.operation().verb().value();
-    List<MachineKind> tools = tools(verb);
+    List<MachineKind> tools = tools(s, verb);
     if (at != null && !tools.isEmpty() && !tools.contains(at.value())) {
       String words =
           tools.stream().map(kind -> "`" + kind.word() + "`").collect(Collectors.joining(", "));
@@ -45,6 +47,32 @@ final class ToolCheck {
   }
 
   /** None for work that any tool may help with. */
+  private static List<MachineKind> tools(Situation s, Verb verb) {
+    Part.Feature feature =
+        s.operation().targets().isEmpty()
+            ? null
+            : Aim.find(s.inputs(), s.operation().targets().get(0).value());
+    return feature == null ? tools(verb) : tools(verb, feature);
+  }
+
+  private static List<MachineKind> tools(Verb verb, Part.Feature feature) {
+    boolean isAtEnd = Set.of("left", "right").contains(feature.where());
+    return switch (feature.kind()) {
+      case RABBET, DADO, GROOVE ->
+          List.of(DADO_SET, TABLE_SAW, ROUTER_TABLE, HANDHELD_ROUTER, HAND_SAW, CHISEL);
+      case NOTCH -> List.of(CHISEL);
+      case HOLE -> List.of(DRILL_PRESS);
+      case MITER -> List.of(MITER_SAW, HAND_SAW, BAND_SAW);
+      case BEVEL -> List.of(isAtEnd ? MITER_SAW : TABLE_SAW, HAND_SAW);
+      case TAPER -> List.of(BAND_SAW, HAND_SAW, TABLE_SAW);
+      case CORNER, CURVE -> List.of(BAND_SAW, HAND_SAW);
+      case CHAMFER, ROUNDOVER ->
+          verb == Verb.ROUT
+              ? List.of(ROUTER_TABLE, HANDHELD_ROUTER)
+              : List.of(BLOCK_PLANE, SANDING_BLOCK);
+    };
+  }
+
   private static List<MachineKind> tools(Verb verb) {
     return switch (verb) {
       case ROUGH_CUT -> List.of(MITER_SAW, TABLE_SAW, BAND_SAW, HAND_SAW);

@@ -1,10 +1,8 @@
 package packetwright.wood.part;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import packetwright.text.measure.Length;
-import packetwright.text.measure.Rational;
 import packetwright.wood.part.Removal.Bore;
 import packetwright.wood.part.Removal.Cases;
 import packetwright.wood.part.Removal.Corner;
@@ -32,7 +30,8 @@ final class Extents {
 
               @Override
               public List<Box> slope(Slope slope) {
-                return around(slope.axis(), cornersBehind(slope, block), block);
+                return around(
+                    slope.axis(), Area.of(block, slope.axis()).takenBy(slope).corners(), block);
               }
 
               @Override
@@ -59,34 +58,5 @@ final class Extents {
     return List.of(
         new Box(
             block.low().with(u, lowU).with(v, lowV), block.high().with(u, highU).with(v, highV)));
-  }
-
-  /** Corners of what a slope takes from the block's section: its own, and where the plane cuts. */
-  private static List<Corner> cornersBehind(Slope slope, Box block) {
-    int u = Removal.acrossU(slope.axis());
-    int v = Removal.acrossV(slope.axis());
-    List<Corner> corners = new ArrayList<>();
-    for (Length atU : List.of(block.low().on(u), block.high().on(u))) {
-      for (Length atV : List.of(block.low().on(v), block.high().on(v))) {
-        if (slope.side(atU, atV) > 0) {
-          corners.add(new Corner(atU, atV, null));
-        }
-      }
-      Length cut = solved(slope.c(), slope.a(), atU, slope.b());
-      if (!cut.isLess(block.low().on(v)) && !cut.isMore(block.high().on(v))) {
-        corners.add(new Corner(atU, cut, null));
-      }
-    }
-    for (Length atV : List.of(block.low().on(v), block.high().on(v))) {
-      Length cut = solved(slope.c(), slope.b(), atV, slope.a());
-      if (!cut.isLess(block.low().on(u)) && !cut.isMore(block.high().on(u))) {
-        corners.add(new Corner(cut, atV, null));
-      }
-    }
-    return corners;
-  }
-
-  private static Length solved(Length c, Rational known, Length at, Rational wanted) {
-    return new Length(c.inches().minus(known.times(at.inches())).dividedBy(wanted));
   }
 }

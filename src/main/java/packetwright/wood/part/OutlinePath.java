@@ -18,6 +18,9 @@ final class OutlinePath {
     if (path.size() < 2) {
       throw new IllegalArgumentException("a path of " + path.size() + " corners");
     }
+    for (int i = 0; i < path.size(); i++) {
+      requireQuarter(path.get(i), path.get((i + 1) % path.size()));
+    }
     List<Corner> turned = isCounterclockwise(path) ? path : reversed(path);
     List<Corner> bare = new ArrayList<>();
     for (int i = 0; i < turned.size(); i++) {
@@ -25,7 +28,7 @@ final class OutlinePath {
       Corner here = turned.get(i);
       Corner after = turned.get((i + 1) % turned.size());
       boolean isStraight = before.bend() == null && here.bend() == null;
-      if (!isStraight || turn(before, here, after).signum() != 0) {
+      if (isStraight ? turn(before, here, after).signum() != 0 : !isOnOneArc(before, here)) {
         bare.add(here);
       }
     }
@@ -37,6 +40,34 @@ final class OutlinePath {
     List<Corner> normal = new ArrayList<>(bare.subList(first, bare.size()));
     normal.addAll(bare.subList(0, first));
     return List.copyOf(normal);
+  }
+
+  /** Whether an arc goes on through a corner at which it is neither level nor upright. */
+  private static boolean isOnOneArc(Corner before, Corner here) {
+    Bend bend = here.bend();
+    return bend != null
+        && bend.equals(before.bend())
+        && !here.u().equals(bend.u())
+        && !here.v().equals(bend.v());
+  }
+
+  /** An arc ends on its own circle and turns within one quarter of it. */
+  private static void requireQuarter(Corner from, Corner to) {
+    Bend bend = from.bend();
+    if (bend == null) {
+      return;
+    }
+    Length u1 = from.u().minus(bend.u());
+    Length v1 = from.v().minus(bend.v());
+    Length u2 = to.u().minus(bend.u());
+    Length v2 = to.v().minus(bend.v());
+    boolean isOnCircle =
+        product(u1, u1).plus(product(v1, v1)).equals(product(u2, u2).plus(product(v2, v2)));
+    boolean isQuarter = u1.signum() * u2.signum() >= 0 && v1.signum() * v2.signum() >= 0;
+    int turn = product(u1, v2).compareTo(product(v1, u2));
+    if (!isOnCircle || !isQuarter || turn != (bend.isCounterclockwise() ? 1 : -1)) {
+      throw new IllegalArgumentException("no arc of a quarter turn: " + from + " to " + to);
+    }
   }
 
   /** Which way it turns at a corner: positive to the left. */

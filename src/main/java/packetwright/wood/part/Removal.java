@@ -174,9 +174,14 @@ public sealed interface Removal {
           : new Slope(axis, a.negated(), b, new Length(c.inches().minus(a.times(length.inches()))));
     }
 
-    /** How far a place is within what is taken away: more than 0 inside, 0 on the plane. */
+    /** On which side a place lies: more than 0 in what is taken away, 0 on the plane. */
     public int side(Length u, Length v) {
-      return a.times(u.inches()).plus(b.times(v.inches())).compareTo(c.inches());
+      return over(u, v).signum();
+    }
+
+    /** By how much the plane's own sum is more than {@code c} at a place. */
+    Rational over(Length u, Length v) {
+      return a.times(u.inches()).plus(b.times(v.inches())).minus(c.inches());
     }
   }
 
@@ -184,7 +189,8 @@ public sealed interface Removal {
    * What a closed path of lines and arcs surrounds, right through the block. The path runs
    * counterclockwise (u to the right, v upward) from its least corner, and no corner lies on a
    * straight line between its neighbours, so that one path is written in one way. An arc has a
-   * corner wherever it runs level or upright, so that the path lies in the box of its corners.
+   * corner wherever it runs level or upright, and nowhere else on its way, so that it turns at most
+   * a quarter and the path lies in the box of its corners.
    *
    * @param axis the axis it runs along: 0, 1 or 2
    * @param path corners in order; the last goes on to the first

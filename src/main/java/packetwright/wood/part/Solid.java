@@ -56,15 +56,28 @@ public record Solid(Length length, Length width, Length thickness, List<Removal>
     return side.isFar() ? List.of(extent.minus(far), extent.minus(near)) : List.of(near, far);
   }
 
+  /** Whether there is wood at a place; exact, and a place on a surface counts as wood. */
+  public boolean isWood(Point place) {
+    for (int axis = 0; axis < 3; axis++) {
+      if (place.on(axis).signum() < 0 || place.on(axis).isMore(extent(axis))) {
+        return false;
+      }
+    }
+    Inside inside = new Inside(place);
+    return removals.stream().noneMatch(removal -> removal.match(inside));
+  }
+
   /** Whether it is the same set of points, whatever the removals that made it. */
   public boolean isSameShape(Solid other) {
     return Difference.between(this, other) == null;
   }
 
-  /** The boxes of wood that together are this solid without its holes; none overlap. */
+  /**
+   * The block without its troughs, as boxes that do not overlap, in the order of x, then y, then z.
+   * What holes, slopes and outlines take is still in them.
+   */
   public List<Box> wood() {
-    Cells cells = new Cells(this);
-    return cells.all().stream().filter(cells::isWood).toList();
+    return Boxes.left(block(), Cover.of(this).troughs());
   }
 
   /** The mirror image along x: left and right are exchanged. */

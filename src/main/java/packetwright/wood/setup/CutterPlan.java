@@ -57,6 +57,18 @@ public record CutterPlan(Length width, List<Length> stack, List<Length> offsets)
     return widest == null ? null : inPasses(width, widest, graduation);
   }
 
+  /**
+   * Plans a width with one of a router's bits: the bit of that width, or else the widest narrower
+   * one, moved away from the fence.
+   *
+   * @return none when no bit is so narrow
+   */
+  public static @Nullable CutterPlan ofBits(Length width, List<Length> bits, Length graduation) {
+    Length widest =
+        bits.stream().filter(b -> !b.isMore(width)).max(Comparator.naturalOrder()).orElse(null);
+    return widest == null ? null : inPasses(width, List.of(widest), graduation);
+  }
+
   /** A cutter that is already set up, moved over as often as the width needs. */
   public static @Nullable CutterPlan inPasses(Length width, List<Length> stack, Length graduation) {
     Length cutter = total(stack);

@@ -49,6 +49,7 @@ public record Workpiece(
    * @param extents the operation that last set length, width and thickness; -1 as bought
    * @param removals the operation that made each of the solid's removals
    * @param over how much longer than drawn it was left on purpose
+   * @param wide how much wider than drawn it was left on purpose
    * @param isLaidOut whether its lines have been drawn
    * @param aims features that have been cut in it, {@code side.lid_groove}
    */
@@ -56,11 +57,12 @@ public record Workpiece(
       List<Integer> extents,
       List<Integer> removals,
       Length over,
+      Length wide,
       boolean isLaidOut,
       Set<String> aims) {
     /** As bought. */
     public static final History NONE =
-        new History(List.of(-1, -1, -1), List.of(), Length.ZERO, false, Set.of());
+        new History(List.of(-1, -1, -1), List.of(), Length.ZERO, Length.ZERO, false, Set.of());
 
     /** Keeps its own copies. */
     public History {
@@ -72,21 +74,32 @@ public record Workpiece(
     public History withExtent(int axis, int operation) {
       List<Integer> changed = new ArrayList<>(extents);
       changed.set(axis, operation);
-      return new History(changed, removals, over, isLaidOut, aims);
+      return new History(changed, removals, over, wide, isLaidOut, aims);
     }
 
     public History withOver(Length length) {
-      return new History(extents, removals, length, isLaidOut, aims);
+      return new History(extents, removals, length, wide, isLaidOut, aims);
+    }
+
+    public History withWide(Length width) {
+      return new History(extents, removals, over, width, isLaidOut, aims);
+    }
+
+    /** With the operation that made one more of the solid's removals. */
+    public History withRemoval(int operation) {
+      List<Integer> madeBy = new ArrayList<>(removals);
+      madeBy.add(operation);
+      return new History(extents, madeBy, over, wide, isLaidOut, aims);
     }
 
     public History laidOut(boolean drawn) {
-      return new History(extents, removals, over, drawn, aims);
+      return new History(extents, removals, over, wide, drawn, aims);
     }
 
     public History aimedAt(Set<String> features) {
       Set<String> more = new HashSet<>(aims);
       more.addAll(features);
-      return new History(extents, removals, over, isLaidOut, more);
+      return new History(extents, removals, over, wide, isLaidOut, more);
     }
   }
 
@@ -124,16 +137,20 @@ public record Workpiece(
 
   /** With wood taken out by an operation. */
   public Workpiece minus(Removal removal, int operation) {
-    List<Integer> madeBy = new ArrayList<>(history.removals());
-    madeBy.add(operation);
-    History longer =
-        new History(history.extents(), madeBy, history.over(), history.isLaidOut(), history.aims());
-    return new Workpiece(name, blank, solid.minus(removal), states, longer);
+    return new Workpiece(name, blank, solid.minus(removal), states, history.withRemoval(operation));
   }
 
-  /** What an operation leaves between two coordinates on an axis. */
+  /**
+   * What an operation leaves between two coordinates on an axis. A slice off a face takes the lines
+   * with it.
+   */
   public Workpiece slice(int axis, Length from, Length to, int operation) {
+    History sliced = history.withExtent(axis, operation);
     return new Workpiece(
-        name, blank, solid.slice(axis, from, to), states, history.withExtent(axis, operation));
+        name,
+        blank,
+        solid.slice(axis, from, to),
+        states,
+        axis == 2 ? sliced.laidOut(false) : sliced);
   }
 }

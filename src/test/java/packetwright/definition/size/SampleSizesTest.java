@@ -29,7 +29,7 @@ class SampleSizesTest {
     Shop shop = ShopReader.read("shop.yaml", folder.text("shop.yaml").value()).value();
     Map<String, Located<Quantity>> set = new LinkedHashMap<>();
     substitution.forEach((name, value) -> set.put(name, quantity(value)));
-    return Sizes.of(project, shop, set);
+    return Sizes.of(project, shop, Substitution.of(set));
   }
 
   private static Located<Quantity> quantity(String text) {

@@ -107,7 +107,7 @@ final class TestProject {
   }
 
   Checked<Sizes> evaluate() {
-    return Sizes.of(project(), shop(), substitution);
+    return Sizes.of(project(), shop(), Substitution.of(substitution));
   }
 
   Sizes good() {
@@ -121,6 +121,7 @@ final class TestProject {
         "",
         new Rule(unit == Unit.INCH ? Rational.of(1, 32) : Rational.ONE, unit),
         givens,
+        List.of(),
         sizes,
         requires,
         parts,

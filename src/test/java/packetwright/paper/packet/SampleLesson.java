@@ -12,6 +12,7 @@ import packetwright.definition.project.ProjectReader;
 import packetwright.definition.shop.Shop;
 import packetwright.definition.shop.ShopReader;
 import packetwright.definition.size.Sizes;
+import packetwright.definition.size.Substitution;
 import packetwright.paper.quiz.Quiz;
 import packetwright.paper.quiz.QuizInput;
 import packetwright.paper.quiz.QuizMaker;
@@ -72,13 +73,13 @@ public final class SampleLesson {
   private static Lesson lesson(ProjectFolder folder, Map<String, Located<Quantity>> substitution) {
     Project project = good(ProjectReader.read(folder));
     Shop shop = good(ShopReader.read("shop.yaml", good(folder.text("shop.yaml"))));
-    Sizes drawn = good(Sizes.of(project, shop, substitution));
+    Sizes drawn = good(Sizes.of(project, shop, Substitution.of(substitution)));
     Procedure procedure =
         good(
             ProcedureReader.read(
                 "procedure.md",
                 good(folder.text("procedure.md")),
-                new Variant(shop, project.options().keySet(), Set.of())));
+                Variant.of(shop, project, Set.of())));
     List<Part> parts = good(Parts.of(project, drawn));
     List<Blank> blanks = good(Blanks.of(project, procedure, shop, drawn, parts));
     Sizes sizes = drawn.with(Blanks.sizes(blanks));
@@ -86,7 +87,12 @@ public final class SampleLesson {
         good(Simulation.run(new Simulation.Inputs(project, procedure, shop, sizes, parts, blanks)));
     return new Lesson(
         project,
-        new Choices(shop, substitution, Map.of("board_width", "139.7 mm"), Set.of(), "2027 spring"),
+        new Choices(
+            shop,
+            Substitution.of(substitution),
+            Map.of("board_width", "139.7 mm"),
+            Set.of(),
+            "2027 spring"),
         procedure,
         sizes,
         parts,

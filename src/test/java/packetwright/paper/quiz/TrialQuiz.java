@@ -10,6 +10,7 @@ import packetwright.definition.project.ProjectReader;
 import packetwright.definition.project.QuizDefinition.QuestionDefinition;
 import packetwright.definition.shop.ShopReader;
 import packetwright.definition.size.Sizes;
+import packetwright.definition.size.Substitution;
 import packetwright.text.measure.Length;
 import packetwright.text.measure.Quantity;
 import packetwright.text.measure.Rational;
@@ -31,7 +32,7 @@ final class TrialQuiz {
   private TrialQuiz() {}
 
   static Sizes sizes(Map<String, Located<Quantity>> substitution) {
-    return Sizes.of(PROJECT, ShopReader.builtIn(), substitution).value();
+    return Sizes.of(PROJECT, ShopReader.builtIn(), Substitution.of(substitution)).value();
   }
 
   static Located<Quantity> inches(long numerator, long denominator) {

@@ -3,7 +3,6 @@ package packetwright.wood.assembly;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
 import packetwright.definition.project.AssemblyDefinition.Joint;
 import packetwright.definition.project.Project;
@@ -11,6 +10,7 @@ import packetwright.definition.project.ProjectFolder;
 import packetwright.definition.project.ProjectReader;
 import packetwright.definition.shop.ShopReader;
 import packetwright.definition.size.Sizes;
+import packetwright.definition.size.Substitution;
 import packetwright.text.measure.Length;
 import packetwright.text.source.Checked;
 import packetwright.text.source.Finding;
@@ -27,7 +27,7 @@ class AssemblyTest {
     assertThat(text).contains(replaced);
     Project project =
         ProjectReader.read(SAMPLE.with("project.yaml", text.replace(replaced, by))).value();
-    Sizes sizes = Sizes.of(project, ShopReader.builtIn(), Map.of()).value();
+    Sizes sizes = Sizes.of(project, ShopReader.builtIn(), Substitution.NONE).value();
     List<Part> parts = Parts.of(project, sizes).value();
     return Assembly.of(project, sizes, parts);
   }
