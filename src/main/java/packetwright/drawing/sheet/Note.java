@@ -195,7 +195,7 @@ record Note(Projection projection, List<Anchor> anchors, Inscription text) {
                 spot.v - spot.radius + AWAY * spot.towardV,
                 found ->
                     obstacles.isApart(found.area().grown(APART))
-                        && Leader.of(found, spot).isClear(obstacles)));
+                        && Leader.of(found, spot).isClear(obstacles, bounds)));
     return label == null ? List.of() : List.of(Leader.of(label, spot));
   }
 
@@ -217,8 +217,10 @@ record Note(Projection projection, List<Anchor> anchors, Inscription text) {
           y);
     }
 
-    boolean isClear(Obstacles obstacles) {
-      return length() > Dimension.ARROW
+    boolean isClear(Obstacles obstacles, Area bounds) {
+      return shelf > bounds.left()
+          && shelf < bounds.right()
+          && length() > Dimension.ARROW
           && !obstacles.crossesText(tipX, tipY, shelf, y)
           && !obstacles.crossesText(shelf, y, end, y)
           && !obstacles.crossesLine(shelf, y, end, y);

@@ -174,7 +174,9 @@ public final class SampleParts {
             Side.LEFT,
             Map.of("at", in(8, 1), "diameter", in(3, 2)),
             new Bore(2, new Point(in(8, 1), in(11, 4), Length.ZERO), in(3, 4), in(3, 2)));
-    return part("nest_side", "G", 2, block, List.of(slope, way));
+    Part one = part("nest_side", "G", 2, block, List.of(slope, way));
+    return new Part(
+        one.name(), one.letter(), 2, true, one.blank(), one.solid(), one.features(), one.at());
   }
 
   /** The floor of a nest box: four holes, a bevel, and a chamfer on the opposite edge. */
@@ -303,7 +305,7 @@ public final class SampleParts {
     return part("tapered_rail", "L", 2, block, List.of(taper, groove, end));
   }
 
-  private static Feature shaped(
+  static Feature shaped(
       String name,
       FeatureKind kind,
       String where,
@@ -311,6 +313,11 @@ public final class SampleParts {
       Map<String, Length> sizes,
       Removal... removals) {
     return new Feature(name, kind, where, Side.INSIDE, from, sizes, List.of(removals));
+  }
+
+  static Feature slant(FeatureKind kind, Solid block, Side at, Side full, Length by) {
+    return shaped(
+        "slant", kind, at.word(), full, Map.of("by", by), Shapes.slant(block, at, full, by));
   }
 
   /** Parts with slants, curves and rounded edges. */
