@@ -6,6 +6,7 @@ import packetwright.drawing.lettering.Face;
 import packetwright.drawing.lettering.Lettering;
 import packetwright.text.measure.Figure;
 import packetwright.text.words.Phrase;
+import packetwright.text.words.Words;
 
 /**
  * One line of text in which fractions are stacked over a level bar.
@@ -53,6 +54,16 @@ public record Inscription(List<Piece> pieces) {
   /** The number of a figure, without its unit. */
   public static Inscription of(Face face, Figure figure) {
     return new Inscription(number(face, figure));
+  }
+
+  /** The number of a figure, and whether it is a little more or less. */
+  static Inscription graded(Figure figure, Words words) {
+    Inscription number = of(Face.REGULAR, figure);
+    return switch (figure.grade()) {
+      case EXACT -> number;
+      case FULL -> number.then(of(Face.REGULAR, words.plain("sheet.full")));
+      case SCANT -> number.then(of(Face.REGULAR, words.plain("sheet.scant")));
+    };
   }
 
   /** A phrase; its figures carry their unit. */

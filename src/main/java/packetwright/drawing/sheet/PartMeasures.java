@@ -3,8 +3,10 @@ package packetwright.drawing.sheet;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import packetwright.definition.project.Side;
 import packetwright.drawing.view.Projection;
@@ -22,6 +24,7 @@ import packetwright.wood.part.Solid;
 final class PartMeasures {
   private final Solid solid;
   private final Map<Band, List<Measure>> bands = new EnumMap<>(Band.class);
+  private final Set<Measure> holes = new HashSet<>();
 
   private PartMeasures(Part part) {
     this.solid = part.solid();
@@ -69,12 +72,12 @@ final class PartMeasures {
 
                 @Override
                 public List<Sized> slope(Removal.Slope slope) {
-                  return List.of();
+                  return slant(feature);
                 }
 
                 @Override
                 public List<Sized> outline(Removal.Outline outline) {
-                  return List.of();
+                  return curve(feature, outline);
                 }
               });
       for (Sized one : found) {
@@ -146,9 +149,62 @@ final class PartMeasures {
             isFromFar
                 ? new Measure(axis, centre, solid.extent(axis))
                 : new Measure(axis, Length.ZERO, centre);
-        sized.add(new Sized(band(axis, place), measure));
+        // Holes in a row are each located once.
+        if (holes.add(measure)) {
+          sized.add(new Sized(band(axis, place), measure));
+        }
       }
     }
+    return sized;
+  }
+
+  /** How much shorter a miter, bevel or taper leaves the side where it takes most. */
+  private List<Sized> slant(Feature feature) {
+    Side at = Side.of(feature.where());
+    Side full = feature.from();
+    Length by = feature.sizes().get("by");
+    if (at == null || full == null || by == null) {
+      return List.of();
+    }
+    Band band =
+        switch (full.opposite()) {
+          case BOTTOM -> Band.FRONT_BELOW;
+          case TOP -> Band.TOP_ABOVE;
+          case LEFT -> Band.FRONT_LEFT;
+          case RIGHT -> Band.END_LEFT;
+          case INSIDE -> at.axis() == 0 ? Band.TOP_ABOVE : Band.END_LEFT;
+          case OUTSIDE -> at.axis() == 0 ? Band.TOP_ABOVE : Band.END_RIGHT;
+        };
+    return List.of(new Sized(band, inward(at, by)));
+  }
+
+  private Measure inward(Side from, Length by) {
+    List<Length> span = solid.measuredFrom(from, Length.ZERO, by);
+    return new Measure(from.axis(), span.get(0), span.get(1));
+  }
+
+  /** Where the chord of a curve begins, how long it is, and how deep the curve goes. */
+  private List<Sized> curve(Feature feature, Removal.Outline outline) {
+    Side edge = Side.of(feature.where());
+    Length rise = feature.sizes().get("rise");
+    Box reach = outline.reach(solid.block());
+    if (edge == null || rise == null || reach == null) {
+      return List.of();
+    }
+    int along = 1 - edge.axis();
+    Band chord =
+        switch (edge) {
+          case BOTTOM -> Band.FRONT_BELOW;
+          case TOP -> Band.TOP_ABOVE;
+          case LEFT -> Band.FRONT_LEFT;
+          default -> Band.END_LEFT;
+        };
+    List<Sized> sized = new ArrayList<>();
+    for (Measure measure : along(along, reach.low().on(along), reach.high().on(along), null)) {
+      sized.add(new Sized(chord, measure));
+    }
+    Band depth = along == 1 ? Band.FRONT_BELOW : Band.FRONT_LEFT;
+    sized.add(new Sized(depth, inward(edge, rise)));
     return sized;
   }
 

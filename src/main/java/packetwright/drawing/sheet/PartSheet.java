@@ -12,13 +12,11 @@ import packetwright.drawing.sheet.PartMeasures.Band;
 import packetwright.drawing.view.Projection;
 import packetwright.drawing.view.View;
 import packetwright.drawing.view.Views;
-import packetwright.text.measure.Figure;
 import packetwright.text.measure.Length;
 import packetwright.text.measure.Rule;
 import packetwright.text.words.Phrase;
 import packetwright.text.words.Words;
 import packetwright.wood.part.Part;
-import packetwright.wood.part.Removal;
 
 /** The three-view drawing of a part: front, top and right end in third-angle arrangement. */
 public final class PartSheet {
@@ -29,23 +27,20 @@ public final class PartSheet {
   public static final double MOST_HEIGHT = 5.5 * 72;
 
   private static final double MARGIN = 6;
-  private static final double LEAST_GAP = 30;
 
   /** A part drawn shorter than 3/4 in is hard to read. */
   private static final double LEAST_DRAWN = 54;
 
-  /** Half the height of a number in a level band, and air. */
-  private static final double ROW_HALF = 12;
-
-  /** A line of small text over the top view. */
-  private static final double NAME_ROOM = 15;
+  /** A line of notes below the views. */
+  private static final double ROW = 16;
 
   private final Part part;
   private final Rule rule;
   private final Words words;
   private final ViewMarks.Scale scale;
   private final Map<Projection, View> views;
-  private final Map<Band, DimensionBand> bands = new EnumMap<>(Band.class);
+  private final PartRoom room;
+  private final List<Note> notes;
   private final List<Mark> marks = new ArrayList<>();
 
   private PartSheet(Seen seen, Rule rule, Words words, ViewMarks.Scale scale) {
@@ -54,7 +49,10 @@ public final class PartSheet {
     this.words = words;
     this.scale = scale;
     this.views = seen.views;
+    this.notes = Note.of(part, rule, words);
+    Map<Band, DimensionBand> bands = new EnumMap<>(Band.class);
     PartMeasures.of(part).forEach((band, measures) -> bands.put(band, arrange(band, measures)));
+    this.room = new PartRoom(views, bands, scale);
   }
 
   /**
@@ -109,8 +107,9 @@ public final class PartSheet {
   }
 
   private boolean fits() {
-    return contentWidth() + 2 * MARGIN <= WIDTH
-        && contentHeight() + 2 * MARGIN + TitleStrip.HEIGHT <= MOST_HEIGHT;
+    return room.contentWidth() + 2 * MARGIN <= WIDTH
+        && room.contentHeight() <= most()
+        && (notes.isEmpty() || layOut(0) || layOut(most() - room.contentHeight()));
   }
 
   private DimensionBand arrange(Band band, List<PartMeasures.Measure> measures) {
@@ -134,7 +133,7 @@ public final class PartSheet {
               band.isLevel() ? insetHigh : insetLow,
               // Left of the end view stand the numbers of its upright band.
               band == Band.END_BELOW || isOutwardFirst(from, to, extent(band)),
-              text(measure.value())));
+              Inscription.graded(rule.print(measure.value()), words)));
     }
     return DimensionBand.arrange(band.isLevel(), wishes);
   }
@@ -151,22 +150,27 @@ public final class PartSheet {
     return band.isLevel() ? view.width() : view.height();
   }
 
+  /** Places that an extension line may begin at: ends of lines, and where an arc turns back. */
+  private static List<List<Length>> ends(View view) {
+    List<List<Length>> ends = new ArrayList<>();
+    for (View.Edge edge : view.edges()) {
+      ends.add(List.of(edge.u1(), edge.v1()));
+      ends.add(List.of(edge.u2(), edge.v2()));
+    }
+    view.arcs().forEach(arc -> ends.addAll(arc.turningPoints()));
+    return ends;
+  }
+
   /** How far inside the outline the line that is measured to ends. */
   private double inset(Band band, Length place) {
     View view = view(band.projection());
     Length deep = band.isLevel() ? view.height() : view.width();
     Length nearest = deep;
     boolean isFar = band.isLevel() ? band.outward() < 0 : band.outward() > 0;
-    for (View.Edge edge : view.edges()) {
-      boolean isOnIt =
-          edge.isLevel() != band.isLevel()
-              && (band.isLevel() ? edge.u1() : edge.v1()).equals(place);
-      if (isOnIt) {
-        Length end =
-            isFar
-                ? deep.minus(band.isLevel() ? edge.v2() : edge.u2())
-                : band.isLevel() ? edge.v1() : edge.u1();
-        nearest = nearest.min(end);
+    for (List<Length> end : ends(view)) {
+      if (end.get(band.isLevel() ? 0 : 1).equals(place)) {
+        Length along = end.get(band.isLevel() ? 1 : 0);
+        nearest = nearest.min(isFar ? deep.minus(along) : along);
       }
     }
     double past = 0;
@@ -181,29 +185,53 @@ public final class PartSheet {
     return Math.max(0, points(nearest) - past);
   }
 
-  private Inscription text(Length value) {
-    Figure figure = rule.print(value);
-    Inscription number = Inscription.of(Face.REGULAR, figure);
-    return switch (figure.grade()) {
-      case EXACT -> number;
-      case FULL -> number.then(Inscription.of(Face.REGULAR, words.plain("sheet.full")));
-      case SCANT -> number.then(Inscription.of(Face.REGULAR, words.plain("sheet.scant")));
-    };
-  }
-
   private Sheet finish(Phrase material) {
-    double height = contentHeight() + 2 * MARGIN + TitleStrip.HEIGHT;
-    double left = Math.max(MARGIN, (WIDTH - contentWidth()) / 2) + leftReach();
-    double frontTop = MARGIN + aboveReach() + height(Projection.TOP) + gapUp();
-    place(Projection.FRONT, left, frontTop);
-    place(Projection.TOP, left, MARGIN + aboveReach());
-    place(Projection.END, left + width(Projection.FRONT) + gapAcross(), frontTop);
-    double width = Math.max(WIDTH, contentWidth() + 2 * MARGIN);
-    noteHoles(left, frontTop, width, height);
-    nameSides(left, frontTop);
+    double more = 0;
+    while (!layOut(more) && room.contentHeight() + more + ROW < most()) {
+      more += ROW;
+    }
+    nameSides(left(), frontTop());
+    double width = width();
+    double height = height(more);
     marks.addAll(new TitleStrip(part, rule, words).marks(width, height, material, scale));
     String name = "part-" + part.name().replace('_', '-');
-    return new Sheet(name, width, height, PartWords.describe(part, rule, words), marks);
+    return new Sheet(name, width, height, new PartWords(part, rule, words).describe(), marks);
+  }
+
+  /**
+   * All but the title strip, anew.
+   *
+   * @param more room below the views for notes
+   * @return whether every note found a place
+   */
+  private boolean layOut(double more) {
+    marks.clear();
+    double left = left();
+    double frontTop = frontTop();
+    place(Projection.FRONT, left, frontTop);
+    place(Projection.TOP, left, MARGIN + room.aboveReach());
+    place(Projection.END, left + width(Projection.FRONT) + room.gapAcross(), frontTop);
+    return note(left, frontTop, more);
+  }
+
+  private double left() {
+    return Math.max(MARGIN, (WIDTH - room.contentWidth()) / 2) + room.leftReach();
+  }
+
+  private double frontTop() {
+    return MARGIN + room.aboveReach() + height(Projection.TOP) + room.gapUp();
+  }
+
+  private double width() {
+    return Math.max(WIDTH, room.contentWidth() + 2 * MARGIN);
+  }
+
+  private double height(double more) {
+    return room.contentHeight() + more + 2 * MARGIN + TitleStrip.HEIGHT;
+  }
+
+  private static double most() {
+    return MOST_HEIGHT - 2 * MARGIN - TitleStrip.HEIGHT;
   }
 
   private void place(Projection projection, double x, double y) {
@@ -213,7 +241,7 @@ public final class PartSheet {
           band.isLevel()
               ? (band.outward() > 0 ? y + height(projection) : y)
               : (band.outward() > 0 ? x + width(projection) : x);
-      marks.addAll(band(band).marks(band.isLevel() ? x : y, outline, band.outward(), push(band)));
+      marks.addAll(room.marks(band, band.isLevel() ? x : y, outline));
     }
   }
 
@@ -222,12 +250,12 @@ public final class PartSheet {
     double right = left + width(Projection.FRONT);
     double bottom = top + height(Projection.FRONT);
     Area front = new Area(left, top, right, bottom);
-    double end = right + gapAcross();
+    double end = right + room.gapAcross();
     double endMiddle = end + width(Projection.END) / 2;
     name("sheet.inside_face", front.grown(-2), (left + right) / 2, (top + bottom) / 2);
     name(
         "sheet.top_edge",
-        new Area(left, top - gapUp() + 2, right, top - 2),
+        new Area(left, top - room.gapUp() + 2, right, top - 2),
         (left + right) / 2,
         top - 8);
     name(
@@ -235,17 +263,17 @@ public final class PartSheet {
         new Area(left, bottom + 2, right, bottom + DimensionBand.FIRST),
         (left + right) / 2,
         bottom + 9);
-    double above = top - gapUp() - height(Projection.TOP);
+    double above = top - room.gapUp() - height(Projection.TOP);
     if (part.features().stream().anyMatch(f -> f.face() == Side.OUTSIDE)) {
       name(
           "sheet.outside_face",
-          new Area(left, above - aboveReach(), right, above - 2),
+          new Area(left, above - room.aboveReach(), right, above - 2),
           (left + right) / 2,
           above - 8);
     }
     name(
         "sheet.right_end",
-        new Area(end - 40, top - gapUp() - height(Projection.TOP), end + 90, top - 2),
+        new Area(end - 40, top - room.gapUp() - height(Projection.TOP), end + 90, top - 2),
         endMiddle,
         top - 8);
   }
@@ -258,146 +286,37 @@ public final class PartSheet {
     }
   }
 
-  /** A note on a leader for each round hole, where its circle is seen. */
-  private void noteHoles(double left, double top, double width, double height) {
-    Area bounds = new Area(MARGIN, MARGIN, width - MARGIN, height - TitleStrip.HEIGHT - MARGIN);
-    for (Part.Feature feature : part.features()) {
-      for (Removal removal : feature.removals()) {
-        HoleNote note = HoleNote.of(removal, part.solid());
-        if (note != null) {
-          boolean isEnd = note.projection() == Projection.END;
-          double x = isEnd ? left + width(Projection.FRONT) + gapAcross() : left;
-          double y =
-              note.projection() == Projection.TOP ? top - gapUp() - height(Projection.TOP) : top;
-          double v = height(note.projection()) - points(note.v());
-          marks.addAll(
-              note.marks(
-                  text(note.diameter()),
-                  note.depth() == null ? null : text(note.depth()),
-                  words,
-                  new HoleNote.Spot(x + points(note.u()), y + v, points(note.diameter()) / 2),
-                  Obstacles.of(marks),
-                  bounds));
-        }
-      }
+  /** Notes on leaders, each where its feature shows its true shape. */
+  private boolean note(double left, double top, double more) {
+    Area bounds =
+        new Area(MARGIN, MARGIN, width() - MARGIN, height(more) - TitleStrip.HEIGHT - MARGIN);
+    boolean isNoted = true;
+    for (Note note : notes) {
+      Projection projection = note.projection();
+      double x =
+          projection == Projection.END ? left + width(Projection.FRONT) + room.gapAcross() : left;
+      double y = projection == Projection.TOP ? top - room.gapUp() - height(Projection.TOP) : top;
+      List<Mark> found =
+          note.marks(
+              anchor -> anchor.onSheet(x, y + height(projection), scale.pointsPerInch()),
+              marks,
+              bounds);
+      isNoted &= !found.isEmpty();
+      marks.addAll(found);
     }
-  }
-
-  private double depth(Band band) {
-    return reach(band(band).depth(), push(band));
-  }
-
-  /**
-   * How far a level band moves outward so that what hangs over at its ends clears what hangs over
-   * from the upright bands at the same corner.
-   */
-  private double push(Band band) {
-    double over = band(band).greatest() - width(band.projection());
-    double before = -band(band).least();
-    double height = height(band.projection());
-    return switch (band) {
-      case FRONT_BELOW -> clash(before, band(Band.FRONT_LEFT), false, height);
-      case END_BELOW ->
-          Math.max(
-              clash(before, band(Band.END_LEFT), false, height),
-              clash(over, band(Band.END_RIGHT), false, height));
-      case TOP_ABOVE ->
-          Math.max(
-              clash(before, band(Band.TOP_LEFT), true, height),
-              clash(over, band(Band.TOP_RIGHT), true, height));
-      default -> 0;
-    };
-  }
-
-  private static double clash(double over, DimensionBand upright, boolean isAbove, double height) {
-    double hang = isAbove ? -upright.least() : upright.greatest() - height;
-    boolean meets = over > upright.nearest();
-    return meets ? Math.max(0, hang - DimensionBand.FIRST + ROW_HALF) : 0;
-  }
-
-  private double contentWidth() {
-    double right = reach(band(Band.END_RIGHT).depth(), 0);
-    double below = band(Band.END_BELOW).greatest() - width(Projection.END);
-    return leftReach()
-        + width(Projection.FRONT)
-        + gapAcross()
-        + width(Projection.END)
-        + Math.max(right, below);
-  }
-
-  private double contentHeight() {
-    double below =
-        Math.max(
-            Math.max(depth(Band.FRONT_BELOW), depth(Band.END_BELOW)),
-            sideReach(height(Projection.FRONT)));
-    return aboveReach()
-        + height(Projection.TOP)
-        + gapUp()
-        + height(Projection.FRONT)
-        + Math.max(below, DimensionBand.FIRST);
-  }
-
-  /** How far numbers of the upright bands beside the front and end views reach below them. */
-  private double sideReach(double height) {
-    return Math.max(
-            Math.max(band(Band.FRONT_LEFT).greatest(), band(Band.END_LEFT).greatest()),
-            band(Band.END_RIGHT).greatest())
-        - height;
-  }
-
-  private double leftReach() {
-    return Math.max(
-        Math.max(band(Band.FRONT_LEFT).depth(), band(Band.TOP_LEFT).depth()),
-        Math.max(-band(Band.FRONT_BELOW).least(), -band(Band.TOP_ABOVE).least()));
-  }
-
-  private double aboveReach() {
-    return Math.max(
-        Math.max(NAME_ROOM, depth(Band.TOP_ABOVE)),
-        Math.max(-band(Band.TOP_LEFT).least(), -band(Band.TOP_RIGHT).least()));
-  }
-
-  private double gapUp() {
-    double down =
-        Math.max(band(Band.TOP_LEFT).greatest(), band(Band.TOP_RIGHT).greatest())
-            - height(Projection.TOP);
-    double up =
-        Math.max(
-            Math.max(-band(Band.FRONT_LEFT).least(), -band(Band.END_LEFT).least()),
-            -band(Band.END_RIGHT).least());
-    return Math.max(LEAST_GAP, reach(down, 0) + reach(up, 6));
-  }
-
-  private double gapAcross() {
-    double below =
-        band(Band.FRONT_BELOW).greatest()
-            - width(Projection.FRONT)
-            - Math.min(0, band(Band.END_BELOW).least());
-    double beside = reach(band(Band.END_LEFT).depth(), 12);
-    boolean hangs =
-        band(Band.END_LEFT).greatest() - height(Projection.FRONT) > DimensionBand.FIRST - ROW_HALF;
-    double needed = hangs ? reach(below, 4) + beside : Math.max(reach(below, 4), beside);
-    return Math.max(LEAST_GAP, needed);
-  }
-
-  private static double reach(double distance, double more) {
-    return distance > 0 ? distance + more : 0;
+    return isNoted;
   }
 
   private View view(Projection projection) {
     return Objects.requireNonNull(views.get(projection));
   }
 
-  private DimensionBand band(Band band) {
-    return Objects.requireNonNull(bands.get(band));
-  }
-
   private double width(Projection projection) {
-    return points(view(projection).width());
+    return room.width(projection);
   }
 
   private double height(Projection projection) {
-    return points(view(projection).height());
+    return room.height(projection);
   }
 
   private double points(Length length) {

@@ -3,8 +3,10 @@ package packetwright.drawing.sheet;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.DoubleStream;
 import packetwright.drawing.view.View;
 import packetwright.drawing.view.View.Arc;
+import packetwright.drawing.view.View.Curve;
 import packetwright.drawing.view.View.Edge;
 import packetwright.drawing.view.View.Hole;
 import packetwright.drawing.view.View.Sight;
@@ -46,6 +48,10 @@ final class ViewMarks {
         .sorted(Comparator.comparing(Arc::sight))
         .map(this::curve)
         .forEach(marks::add);
+    view.curves().stream()
+        .sorted(Comparator.comparing(Curve::sight))
+        .map(this::path)
+        .forEach(marks::add);
     return marks;
   }
 
@@ -72,6 +78,14 @@ final class ViewMarks {
             : Outline.arc(u(hole.u()), v(hole.v()), radius, arc.from(), arc.to()));
   }
 
+  private Mark path(Curve curve) {
+    double[] xy =
+        curve.places().stream()
+            .flatMapToDouble(place -> DoubleStream.of(u(place.u()), v(place.v())))
+            .toArray();
+    return Stroke.of(line(curve.sight()), Outline.polyline(xy));
+  }
+
   private List<Mark> cross(Hole hole) {
     double reach = hole.radius().inches().approximate() * scale + CENTRE_PAST;
     double u = u(hole.u());
@@ -90,11 +104,19 @@ final class ViewMarks {
   }
 
   private double u(Length u) {
-    return x + u.inches().approximate() * scale;
+    return u(u.inches().approximate());
   }
 
   private double v(Length v) {
     return y + view.height().minus(v).inches().approximate() * scale;
+  }
+
+  private double u(double u) {
+    return x + u * scale;
+  }
+
+  private double v(double v) {
+    return y + (view.height().inches().approximate() - v) * scale;
   }
 
   /**

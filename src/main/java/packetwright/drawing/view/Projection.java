@@ -51,7 +51,7 @@ public enum Projection {
   }
 
   /** The same in inches, to floating point. */
-  double onPaper(Solid solid, int axis, double coordinate) {
+  public double onPaper(Solid solid, int axis, double coordinate) {
     boolean turned = axis == across ? acrossTurned : axis == up && upTurned;
     return turned ? solid.extent(axis).inches().approximate() - coordinate : coordinate;
   }

@@ -1,5 +1,6 @@
 package packetwright.drawing.view;
 
+import java.util.ArrayList;
 import java.util.List;
 import packetwright.text.measure.Length;
 
@@ -59,7 +60,26 @@ public record View(
    * @param from in radians, counterclockwise from three o'clock
    * @param to in radians, greater
    */
-  public record Arc(Sight sight, Hole hole, double from, double to) {}
+  public record Arc(Sight sight, Hole hole, double from, double to) {
+    /** Where it runs level or upright, each as u and v. */
+    public List<List<Length>> turningPoints() {
+      List<List<Length>> points = new ArrayList<>();
+      Length r = hole.radius();
+      List<List<Length>> quarters =
+          List.of(
+              List.of(hole.u().plus(r), hole.v()),
+              List.of(hole.u(), hole.v().plus(r)),
+              List.of(hole.u().minus(r), hole.v()),
+              List.of(hole.u(), hole.v().minus(r)));
+      for (int quarter = 0; quarter <= 8; quarter++) {
+        double turn = quarter * Math.PI / 2;
+        if (turn > from - 1e-9 && turn < to + 1e-9) {
+          points.add(quarters.get(quarter % 4));
+        }
+      }
+      return points;
+    }
+  }
 
   /** A circle about a centre. */
   public record Hole(Length u, Length v, Length radius) {}

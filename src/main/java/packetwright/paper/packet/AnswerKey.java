@@ -10,6 +10,7 @@ import packetwright.text.words.Phrase;
  * @param result what the run of the procedure showed
  * @param substituted values that differ from the project's own; may be empty
  * @param preparation steps that the instructor does before class
+ * @param between steps that the instructor does between those of the student
  * @param sizes in groups
  * @param blanks how each rough size is reckoned
  * @param settings of each operation with a machine
@@ -24,6 +25,7 @@ public record AnswerKey(
     List<Phrase> result,
     List<Substituted> substituted,
     List<PacketStep> preparation,
+    List<PacketStep> between,
     List<SizeGroup> sizes,
     List<BlankSum> blanks,
     List<SettingsRow> settings,
@@ -37,6 +39,7 @@ public record AnswerKey(
     result = List.copyOf(result);
     substituted = List.copyOf(substituted);
     preparation = List.copyOf(preparation);
+    between = List.copyOf(between);
     sizes = List.copyOf(sizes);
     blanks = List.copyOf(blanks);
     settings = List.copyOf(settings);
@@ -128,14 +131,14 @@ public record AnswerKey(
   /**
    * What one operation sets.
    *
-   * @param number of the step
+   * @param mark of the step
    * @param title of the step
    * @param machine as printed
    * @param work what it does to which piece
    * @param lines in the order set
    */
   public record SettingsRow(
-      int number, String title, Phrase machine, Phrase work, List<SettingLine> lines) {
+      String mark, String title, Phrase machine, Phrase work, List<SettingLine> lines) {
     /** Keeps its own copy. */
     public SettingsRow {
       lines = List.copyOf(lines);
@@ -158,13 +161,13 @@ public record AnswerKey(
   /**
    * A set-up to look at.
    *
-   * @param number of the step
+   * @param mark of the step
    * @param title of the step
    * @param machine as printed
    * @param machineLook what to look at on any machine of this kind; may be empty
    * @param look the settings and controls of this step
    */
-  public record Check(int number, String title, Phrase machine, Phrase machineLook, Phrase look) {}
+  public record Check(String mark, String title, Phrase machine, Phrase machineLook, Phrase look) {}
 
   /**
    * Right answers of the fitting sheet.
@@ -244,9 +247,9 @@ public record AnswerKey(
   /**
    * Where a rule fired.
    *
-   * @param number of the step
+   * @param mark of the step
    * @param title of the step
    * @param why the sizes that made it fire
    */
-  public record Fired(int number, String title, Phrase why) {}
+  public record Fired(String mark, String title, Phrase why) {}
 }

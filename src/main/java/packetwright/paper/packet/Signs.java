@@ -7,7 +7,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.List;
 import packetwright.drawing.sheet.Sheet;
-import packetwright.drawing.sheet.Symbol;
+import packetwright.drawing.svg.Symbol;
 import packetwright.drawing.svg.SymbolReader;
 
 /** The signs in {@code diagrams/}, as small drawings. */

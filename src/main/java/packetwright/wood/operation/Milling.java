@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import packetwright.definition.procedure.Verb;
 import packetwright.definition.project.Project.Bought;
 import packetwright.definition.project.Side;
 import packetwright.definition.shop.MachineKind;
@@ -17,6 +18,8 @@ import packetwright.wood.operation.OperationRun.Feed;
 import packetwright.wood.operation.OperationRun.Work;
 import packetwright.wood.operation.Simulation.Outcome;
 import packetwright.wood.part.Solid;
+import packetwright.wood.setup.Batch;
+import packetwright.wood.setup.MillingPlan;
 import packetwright.wood.setup.Setting.Kind;
 import packetwright.wood.workpiece.Workpiece;
 import packetwright.wood.workpiece.Workpiece.State;
@@ -86,6 +89,9 @@ final class Milling {
     List<Workpiece> after = new ArrayList<>();
     Length most = Length.ZERO;
     for (Workpiece piece : before) {
+      if (isRefusedAsSheet(s, piece)) {
+        return null;
+      }
       Length off = piece.solid().thickness().minus(thickness);
       if (off.signum() < 0) {
         s.error(
@@ -103,10 +109,56 @@ final class Milling {
               ? piece.slice(2, Length.ZERO, thickness, s.index())
               : piece.slice(2, off, piece.solid().thickness(), s.index());
       after.add(planed.fresh(down.opposite(), State.FLAT));
-      most = most.max(off);
+      most = most.max(off).max(mostOfBoards(s, piece, thickness));
     }
     Length depth = perPass(s, tool, most);
     return s.done(s.bench().withAll(after), tool, before, after, alongTheGrain(before, depth));
+  }
+
+  /**
+   * How much comes off the thickest of the class's boards, where they differ; each that is too thin
+   * is a finding.
+   */
+  private static Length mostOfBoards(Situation s, Workpiece piece, Length thickness) {
+    Blank blank = s.inputs().blank(piece.blank());
+    if (blank == null || isPlaned(s, piece)) {
+      return Length.ZERO;
+    }
+    Batch batch = Batch.of(piece, blank, s.inputs().shop());
+    List<Located<Length>> tooThin = batch.tooThin(thickness);
+    for (Located<Length> board : tooThin) {
+      if (s.told().isNew("board-too-thin", board.at().toString())) {
+        s.error(
+            "board-too-thin",
+            board.at(),
+            "board "
+                + batch.number(board)
+                + " is "
+                + s.print(board.value())
+                + " thick, too thin to be planed to "
+                + s.print(thickness),
+            "take it out of `boards`, or plane to a smaller thickness");
+      }
+    }
+    return MillingPlan.most(batch.thicknesses(), thickness, batch.rough());
+  }
+
+  private static boolean isPlaned(Situation s, Workpiece piece) {
+    int last = piece.history().extents().get(2);
+    return last >= 0 && s.earlier().get(last).operation().verb().value() == Verb.PLANE_TO_THICKNESS;
+  }
+
+  /** A sheet keeps its faces: they are thin layers over others that run across them. */
+  private static boolean isRefusedAsSheet(Situation s, Workpiece piece) {
+    Blank blank = s.inputs().blank(piece.blank());
+    boolean isSheet = blank != null && blank.bought() == Bought.SHEET;
+    if (isSheet) {
+      s.error(
+          "sheet-planed",
+          "`" + piece.name() + "` is cut from a sheet, and the faces of a sheet are not planed",
+          "delete the operation, and choose a sheet of the thickness that is wanted");
+    }
+    return isSheet;
   }
 
   static @Nullable Outcome jointFace(Situation s) {
@@ -144,6 +196,9 @@ final class Milling {
         return null;
       }
       boolean isFace = axis == 2;
+      if (isFace && isRefusedAsSheet(s, piece)) {
+        return null;
+      }
       s.requireCapacity(tool, isFace ? piece.solid().width() : Length.ZERO);
       Workpiece cut =
           side.isFar()

@@ -9,6 +9,7 @@ import packetwright.definition.project.Side;
 import packetwright.definition.shop.Machine;
 import packetwright.definition.shop.MachineKind;
 import packetwright.text.measure.Length;
+import packetwright.wood.assembly.Fastening;
 import packetwright.wood.setup.Setting;
 import packetwright.wood.workpiece.Layout;
 import packetwright.wood.workpiece.Workpiece;
@@ -25,6 +26,7 @@ import packetwright.wood.workpiece.Workpiece;
  * @param settings in the order they are set
  * @param work what the cut does to the piece; null when nothing is cut
  * @param layout lines drawn, or none
+ * @param fastened where fasteners go, joint by joint; empty for other work
  */
 public record OperationRun(
     Step step,
@@ -35,12 +37,34 @@ public record OperationRun(
     List<Workpiece> after,
     List<Setting> settings,
     @Nullable Work work,
-    @Nullable Layout layout) {
+    @Nullable Layout layout,
+    List<Fastening> fastened) {
   /** Keeps its own copies. */
   public OperationRun {
     before = List.copyOf(before);
     after = List.copyOf(after);
     settings = List.copyOf(settings);
+    fastened = List.copyOf(fastened);
+  }
+
+  /** Work without fasteners. */
+  public OperationRun(
+      Step step,
+      Operation operation,
+      @Nullable MachineKind tool,
+      @Nullable Machine machine,
+      List<Workpiece> before,
+      List<Workpiece> after,
+      List<Setting> settings,
+      @Nullable Work work,
+      @Nullable Layout layout) {
+    this(step, operation, tool, machine, before, after, settings, work, layout, List.of());
+  }
+
+  /** The same with fasteners. */
+  OperationRun with(List<Fastening> placed) {
+    return new OperationRun(
+        step, operation, tool, machine, before, after, settings, work, layout, placed);
   }
 
   /**

@@ -14,6 +14,7 @@ import packetwright.definition.size.Sizes;
 import packetwright.text.source.Checked;
 import packetwright.text.source.Finding;
 import packetwright.text.source.Findings;
+import packetwright.wood.assembly.Assembly;
 import packetwright.wood.blank.Blank;
 import packetwright.wood.part.Part;
 import packetwright.wood.workpiece.Bench;
@@ -40,6 +41,8 @@ public final class Simulation {
    * @param sizes with the blanks' rough sizes
    * @param parts as drawn
    * @param blanks as reckoned
+   * @param assembly where the parts sit, for fasteners; none where that is not known, and then none
+   *     are placed
    */
   public record Inputs(
       Project project,
@@ -47,11 +50,23 @@ public final class Simulation {
       Shop shop,
       Sizes sizes,
       List<Part> parts,
-      List<Blank> blanks) {
+      List<Blank> blanks,
+      @Nullable Assembly assembly) {
     /** Keeps its own copies. */
     public Inputs {
       parts = List.copyOf(parts);
       blanks = List.copyOf(blanks);
+    }
+
+    /** Where nothing is known of how the parts sit. */
+    public Inputs(
+        Project project,
+        Procedure procedure,
+        Shop shop,
+        Sizes sizes,
+        List<Part> parts,
+        List<Blank> blanks) {
+      this(project, procedure, shop, sizes, parts, blanks, null);
     }
 
     /** A part by name, or none. */
@@ -98,6 +113,7 @@ public final class Simulation {
     }
     Run run = new Run(LayoutLines.drawn(done, inputs), made(inputs, bench));
     findings.addAll(Proof.check(inputs, run, told));
+    findings.addAll(Joining.loose(inputs));
     findings.addAll(Order.thinWalls(inputs));
     return findings.checked(run);
   }

@@ -50,6 +50,7 @@ class PartSheetTest {
   @Test
   void nothingOverlapsOnTheSampleParts() {
     SampleParts.all().forEach(PartSheetTest::assertLegible);
+    SampleParts.shaped().forEach(PartSheetTest::assertLegible);
   }
 
   @ParameterizedTest

@@ -13,7 +13,6 @@ import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import packetwright.drawing.sheet.Outline;
-import packetwright.drawing.sheet.Symbol;
 import packetwright.text.source.Checked;
 import packetwright.text.source.Finding;
 

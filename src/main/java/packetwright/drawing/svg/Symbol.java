@@ -1,6 +1,9 @@
-package packetwright.drawing.sheet;
+package packetwright.drawing.svg;
 
 import java.util.List;
+import packetwright.drawing.sheet.Mark;
+import packetwright.drawing.sheet.Outline;
+import packetwright.drawing.sheet.Painter;
 
 /**
  * A small picture that is placed at any size.
