@@ -10,6 +10,7 @@ import packetwright.definition.project.Side;
 import packetwright.definition.shop.MachineKind;
 import packetwright.text.source.Located;
 import packetwright.text.source.NearMiss;
+import packetwright.wood.blank.Blank;
 import packetwright.wood.operation.Simulation.Outcome;
 import packetwright.wood.workpiece.Bench;
 import packetwright.wood.workpiece.Workpiece;
@@ -32,6 +33,11 @@ final class Joining {
   }
 
   static @Nullable Outcome glue(Situation s) {
+    Blank blank = GlueUp.made(s);
+    return blank == null ? glueJoints(s) : GlueUp.glue(s, blank);
+  }
+
+  private static @Nullable Outcome glueJoints(Situation s) {
     List<Joint> joints = joints(s);
     List<Workpiece> pieces = pieces(s, joints);
     if (pieces.isEmpty()) {
@@ -46,19 +52,7 @@ final class Joining {
             "leave it out, or write `glued: true` in the joint");
       }
     }
-    List<String> unfitted =
-        pieces.stream()
-            .map(Workpiece::name)
-            .filter(name -> !s.bench().dryFitted().contains(name))
-            .toList();
-    if (!unfitted.isEmpty()) {
-      s.error(
-          "no-dry-fit",
-          Listing.of(unfitted)
-              + (unfitted.size() == 1 ? " has" : " have")
-              + " not been fitted dry before the glue",
-          "add `- dry_fit:` with the same parts to an earlier step");
-    }
+    requireFitted(s, pieces);
     s.requireAll(
         "inside-not-sanded",
         pieces,
@@ -72,6 +66,22 @@ final class Joining {
       bench = bench.withGroup(makes.value(), withCaptives(s, members));
     }
     return s.done(bench, tool(s), pieces, pieces, null);
+  }
+
+  static void requireFitted(Situation s, List<Workpiece> pieces) {
+    List<String> unfitted =
+        pieces.stream()
+            .map(Workpiece::name)
+            .filter(name -> !s.bench().dryFitted().contains(name))
+            .toList();
+    if (!unfitted.isEmpty()) {
+      s.error(
+          "no-dry-fit",
+          Listing.of(unfitted)
+              + (unfitted.size() == 1 ? " has" : " have")
+              + " not been fitted dry before the glue",
+          "add `- dry_fit:` with the same parts to an earlier step");
+    }
   }
 
   /** Pieces that sit in grooves of glued pieces alone can no longer come out: they belong too. */
@@ -97,7 +107,7 @@ final class Joining {
     return s.done(s.bench(), tool, pieces, pieces, null);
   }
 
-  private static @Nullable MachineKind tool(Situation s) {
+  static @Nullable MachineKind tool(Situation s) {
     Located<MachineKind> at = s.operation().at();
     return at == null ? null : s.tool(at.value());
   }
