@@ -18,6 +18,7 @@ import packetwright.wood.assembly.Assembly;
 import packetwright.wood.assembly.Fastener;
 import packetwright.wood.assembly.FastenerPlacing;
 import packetwright.wood.assembly.Fastening;
+import packetwright.wood.blank.Blank;
 import packetwright.wood.operation.Simulation.Inputs;
 import packetwright.wood.operation.Simulation.Outcome;
 import packetwright.wood.part.Box;
@@ -47,6 +48,11 @@ final class Joining {
   }
 
   static @Nullable Outcome glue(Situation s) {
+    Blank blank = GlueUp.made(s);
+    return blank == null ? glueJoints(s) : GlueUp.glue(s, blank);
+  }
+
+  private static @Nullable Outcome glueJoints(Situation s) {
     List<Joint> joints = joints(s);
     List<Workpiece> pieces = pieces(s, joints);
     if (pieces.isEmpty()) {
@@ -85,11 +91,8 @@ final class Joining {
     return List.copyOf(all);
   }
 
-  /**
-   * Pieces that are joined for good have all their joints cut, have been fitted dry, and sanded
-   * where a finish is to come.
-   */
-  private static void requireReady(Situation s, List<Workpiece> pieces) {
+  /** Notes an error where a piece has not been put in its place without glue. */
+  static void requireFitted(Situation s, List<Workpiece> pieces) {
     List<String> unfitted =
         pieces.stream()
             .map(Workpiece::name)
@@ -105,6 +108,14 @@ final class Joining {
               + work,
           "add `- dry_fit:` with the same parts to an earlier step");
     }
+  }
+
+  /**
+   * Pieces that are joined for good have all their joints cut, have been fitted dry, and sanded
+   * where a finish is to come.
+   */
+  private static void requireReady(Situation s, List<Workpiece> pieces) {
+    requireFitted(s, pieces);
     for (Workpiece piece : pieces) {
       Handwork.requireCut(s, piece, "it cannot be joined");
     }
@@ -213,7 +224,7 @@ final class Joining {
         "add `- glue: " + name + "`, `nail` or `screw` to a late step");
   }
 
-  private static @Nullable MachineKind tool(Situation s) {
+  static @Nullable MachineKind tool(Situation s) {
     Located<MachineKind> at = s.operation().at();
     return at == null ? null : s.tool(at.value());
   }
