@@ -221,6 +221,7 @@ record Note(Projection projection, List<Anchor> anchors, Inscription text) {
       return shelf > bounds.left()
           && shelf < bounds.right()
           && length() > Dimension.ARROW
+          && !label.area().grown(1.5).isCrossedBy(tipX, tipY, shelf, y)
           && !obstacles.crossesText(tipX, tipY, shelf, y)
           && !obstacles.crossesText(shelf, y, end, y)
           && !obstacles.crossesLine(shelf, y, end, y);

@@ -172,7 +172,7 @@ class PartSheetTest {
     };
   }
 
-  @Property(tries = 60, seed = "20270112")
+  @Property(tries = 30, seed = "20270112")
   void nothingOverlapsOnRandomShapedPartsAndEveryNoteFindsItsPlace(@ForAll long seed) {
     Random random = new Random(seed);
     Part plain = randomPart(random);
