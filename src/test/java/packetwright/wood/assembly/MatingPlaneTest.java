@@ -3,13 +3,13 @@ package packetwright.wood.assembly;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
 import packetwright.definition.project.Project;
 import packetwright.definition.project.ProjectFolder;
 import packetwright.definition.project.ProjectReader;
 import packetwright.definition.shop.ShopReader;
 import packetwright.definition.size.Sizes;
+import packetwright.definition.size.Substitution;
 import packetwright.text.source.Checked;
 import packetwright.text.source.Finding;
 import packetwright.wood.part.Box;
@@ -60,7 +60,7 @@ class MatingPlaneTest {
             .with("project.yaml", PROJECT.replace(replaced, by))
             .with("quiz.yaml", "");
     Project project = ProjectReader.read(folder).value();
-    Sizes sizes = Sizes.of(project, ShopReader.builtIn(), Map.of()).value();
+    Sizes sizes = Sizes.of(project, ShopReader.builtIn(), Substitution.NONE).value();
     return Assembly.of(project, sizes, Parts.of(project, sizes).value());
   }
 
