@@ -18,8 +18,8 @@ import packetwright.text.source.Checked;
  * on the machine. {@code DEVELOPERS.md} says how to run it.
  */
 public final class CheckBenchmark {
-  private static final int WARM_UP = 15;
-  private static final int RUNS = 21;
+  private static final int WARM_UP = 6;
+  private static final int RUNS = 11;
 
   private final PrintStream out;
 

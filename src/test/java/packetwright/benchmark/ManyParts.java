@@ -30,6 +30,7 @@ record ManyParts(int parts, int steps) {
             id: many-parts
             title: Many parts
             units: inch
+            rule: 1/32
             givens:
               thickness: {value: 3/4, about: Thickness of the boards}
               width: {value: 4, about: Width of the slats}
