@@ -31,6 +31,12 @@ record Note(Projection projection, List<Anchor> anchors, Inscription text) {
   private static final double SIZE = Dimension.SIZE;
   private static final double SHELF = 8;
 
+  /** Between a note and other numbers, in points, so that they do not read as one. */
+  private static final double APART = 8;
+
+  /** From a place to the middle of its note, in points, where there is room. */
+  private static final double AWAY = 50;
+
   /** Keeps its own copy. */
   Note {
     anchors = List.copyOf(anchors);
@@ -90,38 +96,36 @@ record Note(Projection projection, List<Anchor> anchors, Inscription text) {
   }
 
   private static Anchor anchor(Removal removal, Solid solid, Projection projection) {
-    double[] place =
+    Anchor anchor =
         removal.match(
-            new Removal.Cases<double[]>() {
+            new Removal.Cases<Anchor>() {
               @Override
-              public double[] trough(Removal.Trough trough) {
+              public Anchor trough(Removal.Trough trough) {
                 throw new IllegalArgumentException("a note on " + trough);
               }
 
               @Override
-              public double[] bore(Bore bore) {
-                return new double[] {
-                  inches(bore.centre().on(Removal.acrossU(bore.axis()))),
-                  inches(bore.centre().on(Removal.acrossV(bore.axis()))),
-                  inches(bore.diameter()) / 2
-                };
+              public Anchor bore(Bore bore) {
+                return new Anchor(
+                    inches(bore.centre().on(Removal.acrossU(bore.axis()))),
+                    inches(bore.centre().on(Removal.acrossV(bore.axis()))),
+                    inches(bore.diameter()) / 2,
+                    0,
+                    0);
               }
 
               @Override
-              public double[] slope(Removal.Slope slope) {
-                return middle(slope, slope.axis(), solid);
+              public Anchor slope(Removal.Slope slope) {
+                Anchor middle = middle(slope, slope.axis(), solid);
+                return middle.looking(slope.a().approximate(), slope.b().approximate());
               }
 
               @Override
-              public double[] outline(Removal.Outline outline) {
+              public Anchor outline(Removal.Outline outline) {
                 return onArc(outline, solid);
               }
             });
-    boolean isAcrossFirst = projection.across() < projection.up();
-    return new Anchor(
-        projection.onPaper(solid, projection.across(), place[isAcrossFirst ? 0 : 1]),
-        projection.onPaper(solid, projection.up(), place[isAcrossFirst ? 1 : 0]),
-        place[2]);
+    return anchor.onPaper(solid, projection);
   }
 
   private static double inches(Length length) {
@@ -129,20 +133,21 @@ record Note(Projection projection, List<Anchor> anchors, Inscription text) {
   }
 
   /** The middle of what is taken, which for a wedge lies on its slant. */
-  private static double[] middle(Removal removal, int axis, Solid solid) {
+  private static Anchor middle(Removal removal, int axis, Solid solid) {
     Box around = removal.around(solid.block());
     Box box = around == null ? solid.block() : around;
     int u = Removal.acrossU(axis);
     int v = Removal.acrossV(axis);
-    return new double[] {
-      (inches(box.low().on(u)) + inches(box.high().on(u))) / 2,
-      (inches(box.low().on(v)) + inches(box.high().on(v))) / 2,
-      0
-    };
+    return new Anchor(
+        (inches(box.low().on(u)) + inches(box.high().on(u))) / 2,
+        (inches(box.low().on(v)) + inches(box.high().on(v))) / 2,
+        0,
+        0,
+        0);
   }
 
   /** The middle of the first arc of a path. */
-  private static double[] onArc(Removal.Outline outline, Solid solid) {
+  private static Anchor onArc(Removal.Outline outline, Solid solid) {
     for (int i = 0; i < outline.path().size(); i++) {
       Corner from = outline.path().get(i);
       Corner to = outline.path().get((i + 1) % outline.path().size());
@@ -154,7 +159,9 @@ record Note(Projection projection, List<Anchor> anchors, Inscription text) {
         double toV = (inches(from.v()) + inches(to.v())) / 2 - v;
         double radius = Math.hypot(inches(from.u()) - u, inches(from.v()) - v);
         double far = radius / Math.hypot(toU, toV);
-        return new double[] {u + toU * far, v + toV * far, 0};
+        // What is taken lies at the left of the path.
+        double out = bend.isCounterclockwise() ? -1 : 1;
+        return new Anchor(u + toU * far, v + toV * far, 0, 0, 0).looking(out * toU, out * toV);
       }
     }
     return middle(outline, outline.axis(), solid);
@@ -184,9 +191,11 @@ record Note(Projection projection, List<Anchor> anchors, Inscription text) {
             SIZE,
             bounds,
             new Obstacles.Wish(
-                spot.u + spot.radius + 40,
-                spot.v - spot.radius - 30,
-                found -> Leader.of(found, spot).isClear(obstacles)));
+                spot.u + spot.radius + AWAY * spot.towardU,
+                spot.v - spot.radius + AWAY * spot.towardV,
+                found ->
+                    obstacles.isApart(found.area().grown(APART))
+                        && Leader.of(found, spot).isClear(obstacles, bounds)));
     return label == null ? List.of() : List.of(Leader.of(label, spot));
   }
 
@@ -208,10 +217,13 @@ record Note(Projection projection, List<Anchor> anchors, Inscription text) {
           y);
     }
 
-    boolean isClear(Obstacles obstacles) {
-      return length() > Dimension.ARROW
+    boolean isClear(Obstacles obstacles, Area bounds) {
+      return shelf > bounds.left()
+          && shelf < bounds.right()
+          && length() > Dimension.ARROW
           && !obstacles.crossesText(tipX, tipY, shelf, y)
-          && !obstacles.crossesText(shelf, y, end, y);
+          && !obstacles.crossesText(shelf, y, end, y)
+          && !obstacles.crossesLine(shelf, y, end, y);
     }
 
     double length() {
@@ -245,6 +257,43 @@ record Note(Projection projection, List<Anchor> anchors, Inscription text) {
    * @param u across; of the circle's centre
    * @param v up in a view, down on a sheet
    * @param radius 0 for a place
+   * @param towardU which way the wood ends there, an inch long; 0 for a hole
+   * @param towardV the same
    */
-  record Anchor(double u, double v, double radius) {}
+  record Anchor(double u, double v, double radius, double towardU, double towardV) {
+    Anchor looking(double outU, double outV) {
+      double size = Math.hypot(outU, outV);
+      return new Anchor(u, v, radius, outU / size, outV / size);
+    }
+
+    /** From the plane across an axis of the piece into its view. */
+    Anchor onPaper(Solid solid, Projection projection) {
+      boolean isAcrossFirst = projection.across() < projection.up();
+      double across = isAcrossFirst ? u : v;
+      double up = isAcrossFirst ? v : u;
+      double paperU = projection.onPaper(solid, projection.across(), across);
+      double paperV = projection.onPaper(solid, projection.up(), up);
+      double outU = isAcrossFirst ? towardU : towardV;
+      double outV = isAcrossFirst ? towardV : towardU;
+      return new Anchor(
+          paperU,
+          paperV,
+          radius,
+          projection.onPaper(solid, projection.across(), across + outU) - paperU,
+          projection.onPaper(solid, projection.up(), up + outV) - paperV);
+    }
+
+    /**
+     * From a view whose lower left corner lies at a point of the sheet. A hole's note stands right.
+     */
+    Anchor onSheet(double x, double y, double points) {
+      boolean isHole = radius > 0;
+      return new Anchor(
+          x + u * points,
+          y - v * points,
+          radius * points,
+          isHole ? 0.8 : towardU,
+          isHole ? -0.6 : -towardV);
+    }
+  }
 }

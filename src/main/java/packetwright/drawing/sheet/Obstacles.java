@@ -53,6 +53,12 @@ final class Obstacles implements Painter {
     return texts.stream().anyMatch(t -> t.grown(1).isCrossedBy(x1, y1, x2, y2));
   }
 
+  /** Whether a level or upright line meets another. */
+  boolean crossesLine(double x1, double y1, double x2, double y2) {
+    Area along = new Area(Math.min(x1, x2), Math.min(y1, y2), Math.max(x1, x2), Math.max(y1, y2));
+    return lines.stream().anyMatch(l -> along.grown(1).isCrossedBy(l[0], l[1], l[2], l[3]));
+  }
+
   /**
    * What a label would like.
    *
@@ -61,6 +67,11 @@ final class Obstacles implements Painter {
    * @param suits what else it asks for
    */
   record Wish(double x, double y, Predicate<Label> suits) {}
+
+  /** Whether no text stands in an area. */
+  boolean isApart(Area area) {
+    return texts.stream().noneMatch(area::overlaps);
+  }
 
   /** Whether nothing stands in an area. */
   boolean isFree(Area area) {

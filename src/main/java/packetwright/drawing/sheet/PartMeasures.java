@@ -3,8 +3,10 @@ package packetwright.drawing.sheet;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import packetwright.definition.project.Side;
 import packetwright.drawing.view.Projection;
@@ -22,6 +24,7 @@ import packetwright.wood.part.Solid;
 final class PartMeasures {
   private final Solid solid;
   private final Map<Band, List<Measure>> bands = new EnumMap<>(Band.class);
+  private final Set<Measure> holes = new HashSet<>();
 
   private PartMeasures(Part part) {
     this.solid = part.solid();
@@ -146,7 +149,10 @@ final class PartMeasures {
             isFromFar
                 ? new Measure(axis, centre, solid.extent(axis))
                 : new Measure(axis, Length.ZERO, centre);
-        sized.add(new Sized(band(axis, place), measure));
+        // Holes in a row are each located once.
+        if (holes.add(measure)) {
+          sized.add(new Sized(band(axis, place), measure));
+        }
       }
     }
     return sized;

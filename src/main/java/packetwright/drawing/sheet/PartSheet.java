@@ -154,10 +154,8 @@ public final class PartSheet {
   private static List<List<Length>> ends(View view) {
     List<List<Length>> ends = new ArrayList<>();
     for (View.Edge edge : view.edges()) {
-      if (edge.sight() != View.Sight.CENTRE) {
-        ends.add(List.of(edge.u1(), edge.v1()));
-        ends.add(List.of(edge.u2(), edge.v2()));
-      }
+      ends.add(List.of(edge.u1(), edge.v1()));
+      ends.add(List.of(edge.u2(), edge.v2()));
     }
     view.arcs().forEach(arc -> ends.addAll(arc.turningPoints()));
     return ends;
@@ -298,14 +296,9 @@ public final class PartSheet {
       double x =
           projection == Projection.END ? left + width(Projection.FRONT) + room.gapAcross() : left;
       double y = projection == Projection.TOP ? top - room.gapUp() - height(Projection.TOP) : top;
-      double points = scale.pointsPerInch();
       List<Mark> found =
           note.marks(
-              anchor ->
-                  new Note.Anchor(
-                      x + anchor.u() * points,
-                      y + height(projection) - anchor.v() * points,
-                      anchor.radius() * points),
+              anchor -> anchor.onSheet(x, y + height(projection), scale.pointsPerInch()),
               marks,
               bounds);
       isNoted &= !found.isEmpty();

@@ -50,6 +50,9 @@ final class PartWords {
             aloud(part.solid().length()),
             aloud(part.solid().width()),
             aloud(part.solid().thickness())));
+    if (part.isPair()) {
+      sentences.add(words.plain("sheet.pair"));
+    }
     for (Feature feature : part.features()) {
       sentences.add(describe(feature));
     }

@@ -43,7 +43,7 @@ final class TitleStrip {
     double right = width - SYMBOL_BOX;
     List<Cell> cells =
         List.of(
-            cell(words.counted("sheet.make", part.count()), Phrase.of(PartWords.name(part))),
+            cell(make(), Phrase.of(PartWords.name(part))),
             cell(words.say("sheet.material"), material),
             new Cell(
                 Inscription.of(Face.REGULAR, words.say("sheet.finished_size", unit())), size()),
@@ -52,6 +52,12 @@ final class TitleStrip {
     marks.add(Stroke.of(Line.FINE, right, top, right, height - inset));
     marks.addAll(thirdAngle(right + SYMBOL_BOX / 2, top + HEIGHT / 2 - 1));
     return marks;
+  }
+
+  private Phrase make() {
+    return part.isPair()
+        ? words.say("sheet.make.pair", (long) part.count(), (long) part.count() / 2)
+        : words.counted("sheet.make", part.count());
   }
 
   /** Cells side by side, the room that is left shared out among them. */

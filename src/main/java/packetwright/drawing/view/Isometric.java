@@ -39,6 +39,9 @@ public final class Isometric {
   private final List<Sitting> pieces;
   private final List<LineString> seen = new ArrayList<>();
 
+  /** Where flat goes over into round: no line, but another tone. */
+  private final List<LineString> tangents = new ArrayList<>();
+
   private Isometric(List<Placed> pieces, Eye eye) {
     this.eye = eye;
     this.toward = new Vector(eye.x, eye.y, 1).unit();
@@ -85,35 +88,41 @@ public final class Isometric {
   }
 
   private void seeEdges() {
-    List<Vector[]> edges = new ArrayList<>();
+    List<Edge> edges = new ArrayList<>();
     for (Sitting piece : pieces) {
       Vector ownEye = piece.placed.ownWay(toward);
       for (Crease crease : Creases.of(piece.body)) {
         Vector from = piece.placed.assembled(crease.from());
         Vector to = piece.placed.assembled(crease.to());
         boolean isPoint = Math.hypot(u(to) - u(from), v(to) - v(from)) < 1e-9;
-        if (crease.isLine(ownEye) && !isPoint) {
-          edges.add(new Vector[] {from, to});
+        boolean isLine = crease.isLine(ownEye);
+        if ((isLine || crease.isTangent()) && !isPoint) {
+          edges.add(new Edge(from, to, isLine));
         }
       }
     }
     Crossings crossings =
         new Crossings(
-            edges.stream().map(e -> new double[] {u(e[0]), v(e[0]), u(e[1]), v(e[1])}).toList());
+            edges.stream()
+                .map(e -> new double[] {u(e.from), v(e.from), u(e.to), v(e.to)})
+                .toList());
     for (int i = 0; i < edges.size(); i++) {
-      Vector[] edge = edges.get(i);
-      Vector aside = edge[1].minus(edge[0]).cross(toward).unit().times(Views.BESIDE);
-      List<Double> cuts = crossings.cuts(i);
-      for (int j = 0; j < cuts.size() - 1; j++) {
-        double from = cuts.get(j);
-        double to = cuts.get(j + 1);
-        Vector middle = edge[0].toward(edge[1], (from + to) / 2);
-        if (to - from > 1e-9 && (isFree(middle.plus(aside)) || isFree(middle.minus(aside)))) {
-          Coordinate begin = paper(edge[0].toward(edge[1], from));
-          Coordinate end = paper(edge[0].toward(edge[1], to));
-          if (!begin.equals2D(end)) {
-            seen.add(PAPER.createLineString(new Coordinate[] {begin, end}));
-          }
+      see(edges.get(i), crossings.cuts(i));
+    }
+  }
+
+  private void see(Edge edge, List<Double> cuts) {
+    Vector aside = edge.to.minus(edge.from).cross(toward).unit().times(Views.BESIDE);
+    for (int i = 0; i < cuts.size() - 1; i++) {
+      double from = cuts.get(i);
+      double to = cuts.get(i + 1);
+      Vector middle = edge.from.toward(edge.to, (from + to) / 2);
+      if (to - from > 1e-9 && (isFree(middle.plus(aside)) || isFree(middle.minus(aside)))) {
+        Coordinate begin = paper(edge.from.toward(edge.to, from));
+        Coordinate end = paper(edge.from.toward(edge.to, to));
+        if (!begin.equals2D(end)) {
+          LineString stretch = PAPER.createLineString(new Coordinate[] {begin, end});
+          (edge.isLine ? seen : tangents).add(stretch);
         }
       }
     }
@@ -130,11 +139,13 @@ public final class Isometric {
   }
 
   private Pictorial pictorial() {
-    Geometry noded = UnaryUnionNG.union(PAPER.buildGeometry(seen), PAPER.getPrecisionModel());
+    Geometry noded = noded(seen);
     List<LineString> outlines = new ArrayList<>();
     List<LineString> inner = new ArrayList<>();
+    List<LineString> borders = new ArrayList<>(seen);
+    borders.addAll(tangents);
     Polygonizer polygonizer = new Polygonizer();
-    polygonizer.add(noded);
+    polygonizer.add(noded(borders));
     for (int i = 0; i < noded.getNumGeometries(); i++) {
       LineString line = (LineString) noded.getGeometryN(i);
       (isOutline(line) ? outlines : inner).add(line);
@@ -143,6 +154,10 @@ public final class Isometric {
     lines.addAll(merged(true, outlines));
     lines.addAll(merged(false, inner));
     return new Pictorial(regions(polygonizer), lines);
+  }
+
+  private static Geometry noded(List<LineString> lines) {
+    return UnaryUnionNG.union(PAPER.buildGeometry(lines), PAPER.getPrecisionModel());
   }
 
   private boolean isOutline(LineString line) {
@@ -248,4 +263,6 @@ public final class Isometric {
   private record Hit(int piece, Facing facing) {}
 
   private record Sitting(Placed placed, Body body) {}
+
+  private record Edge(Vector from, Vector to, boolean isLine) {}
 }

@@ -124,7 +124,7 @@ final class FastenerWords {
   }
 
   private Phrase counted(String supply, int count) {
-    return words.say("packet.fasten.count", Integer.toString(count), Naming.plain(supply));
+    return words.counted("packet.fasten.count", count, Naming.plain(supply));
   }
 
   private Phrase places(Fastening fastening) {

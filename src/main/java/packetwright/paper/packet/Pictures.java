@@ -13,6 +13,7 @@ import packetwright.plan.lesson.Lesson;
 import packetwright.text.measure.Length;
 import packetwright.text.words.Words;
 import packetwright.wood.assembly.Direction;
+import packetwright.wood.assembly.Tilt;
 import packetwright.wood.part.Box;
 import packetwright.wood.part.Point;
 
@@ -62,13 +63,15 @@ final class Pictures {
   }
 
   private static Placed placed(packetwright.wood.assembly.Placed piece, Point shift) {
+    Tilt tilt = piece.tilt();
     return new Placed(
         piece.part().letter(),
         piece.solid(),
         piece.corner(),
         heading(piece.inside()),
         heading(piece.top()),
-        shift);
+        shift,
+        tilt == null ? null : new Placed.Tilt(heading(tilt.about()), tilt.rise(), tilt.run()));
   }
 
   private static Heading heading(Direction direction) {

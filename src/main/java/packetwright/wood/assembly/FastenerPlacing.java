@@ -156,7 +156,7 @@ public final class FastenerPlacing {
               at,
               goes + ": too short to hold",
               longest(contact).isLess(shortest)
-                  ? "leave the joint out: what is long enough would come out on the far side"
+                  ? "leave the joint out: its pieces are too thin for any that holds"
                   : "use a supply that is at least " + print(shortest) + " long"));
     } else {
       findings.add(
@@ -168,7 +168,7 @@ public final class FastenerPlacing {
                   + print(contact.behind())
                   + " thick there: the point comes out, or nearly",
               longest(contact).isLess(shortest)
-                  ? "leave the joint out: what comes out nowhere is too short to hold"
+                  ? "leave the joint out: its pieces are too thin for any that holds"
                   : "use a supply that is at most " + print(longest(contact)) + " long"));
     }
   }

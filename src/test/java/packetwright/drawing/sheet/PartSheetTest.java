@@ -27,6 +27,7 @@ import packetwright.wood.part.Part;
 import packetwright.wood.part.Part.Feature;
 import packetwright.wood.part.Point;
 import packetwright.wood.part.Removal;
+import packetwright.wood.part.Shapes;
 import packetwright.wood.part.Solid;
 
 class PartSheetTest {
@@ -50,6 +51,7 @@ class PartSheetTest {
   @Test
   void nothingOverlapsOnTheSampleParts() {
     SampleParts.all().forEach(PartSheetTest::assertLegible);
+    SampleParts.shaped().forEach(PartSheetTest::assertLegible);
   }
 
   @ParameterizedTest
@@ -130,6 +132,91 @@ class PartSheetTest {
   @Property(tries = 300, seed = "20270111")
   void nothingOverlapsOnRandomParts(@ForAll long seed) {
     assertLegible(randomPart(new Random(seed)));
+  }
+
+  /** A slant, rounded corners, an arch or a rounded edge, in a side by chance. */
+  private static Feature shape(Random random, Solid block) {
+    Side end = random.nextBoolean() ? Side.RIGHT : Side.LEFT;
+    Side edge = random.nextBoolean() ? Side.TOP : Side.BOTTOM;
+    Length by = block.width().dividedBy(4 + random.nextInt(4));
+    Length small = block.thickness().dividedBy(4);
+    return switch (random.nextInt(6)) {
+      case 0 -> SampleParts.slant(FeatureKind.MITER, block, end, edge, by);
+      case 1 -> SampleParts.slant(FeatureKind.TAPER, block, edge, end, by);
+      case 2 -> SampleParts.slant(FeatureKind.BEVEL, block, edge, Side.OUTSIDE, small);
+      case 3 ->
+          SampleParts.shaped(
+              "chamfer",
+              FeatureKind.CHAMFER,
+              end.word(),
+              null,
+              Map.of("size", small),
+              Shapes.chamfer(block, end, Side.INSIDE, small));
+      case 4 ->
+          SampleParts.shaped(
+              "corners",
+              FeatureKind.CORNER,
+              end.word(),
+              null,
+              Map.of("radius", by),
+              Shapes.rounded(block, end, Side.TOP, by),
+              Shapes.rounded(block, end, Side.BOTTOM, by));
+      default ->
+          SampleParts.shaped(
+              "arch",
+              FeatureKind.CURVE,
+              end.word(),
+              null,
+              Map.of("length", block.width().dividedBy(2), "rise", by),
+              Shapes.curve(block, end, block.width().dividedBy(4), block.width().dividedBy(2), by));
+    };
+  }
+
+  @Property(tries = 60, seed = "20270112")
+  void nothingOverlapsOnRandomShapedPartsAndEveryNoteFindsItsPlace(@ForAll long seed) {
+    Random random = new Random(seed);
+    Part plain = randomPart(random);
+    List<Feature> features = new java.util.ArrayList<>(plain.features());
+    Solid block =
+        Solid.block(plain.solid().length(), plain.solid().width(), plain.solid().thickness());
+    features.add(shape(random, block));
+    Part part = SampleParts.part("piece", "Q", 3, block, features);
+    assertLegible(part);
+    long arrows =
+        SheetReading.of(draw(part, INCH)).lines.stream()
+            .filter(l -> l.pen().equals(Line.LEADER.pen()))
+            .count();
+    assertThat(arrows).isGreaterThanOrEqualTo(Note.of(part, INCH, WORDS).size());
+  }
+
+  @Test
+  void equalHolesShareANoteAndEachPlaceIsGivenOnce() {
+    List<Note> notes = Note.of(SampleParts.nestFloor(), INCH, WORDS);
+    assertThat(notes.get(0).anchors()).hasSize(4);
+    List<Measure> upright = new java.util.ArrayList<>();
+    PartMeasures.of(SampleParts.nestFloor()).values().stream()
+        .flatMap(List::stream)
+        .filter(m -> m.axis() == 1)
+        .forEach(upright::add);
+    assertThat(upright)
+        .containsExactlyInAnyOrder(
+            new Measure(1, Length.ZERO, in(3, 4)),
+            new Measure(1, Length.ZERO, in(13, 4)),
+            new Measure(1, in(61, 16), in(4, 1)),
+            new Measure(1, Length.ZERO, in(4, 1)));
+  }
+
+  @Test
+  void saysInWordsHowItSlantsAndCurves() {
+    assertThat(draw(SampleParts.nestSide(), INCH).alternative())
+        .contains(
+            "Half of them are mirror images, left and right exchanged.",
+            "Miter, right end: full at the top edge, 1 and 1 half inches less at the bottom edge,"
+                + " about 15.5 degrees off square.");
+    assertThat(draw(SampleParts.leg(), INCH).alternative())
+        .contains(
+            "Curve, left end: 5 inches long, 1 and 1 fourth inches deep, radius 3 and 1 eighth"
+                + " inches.");
   }
 
   @Test

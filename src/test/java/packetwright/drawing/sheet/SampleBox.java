@@ -31,6 +31,47 @@ public final class SampleBox {
         List.of(in(-3, 1), in(3, 1), in(3, 1), in(-3, 1)), new Point(NONE, NONE, in(4, 1)));
   }
 
+  /** A stool: a rounded seat over two arched legs and a tapered rail, a nest floor beside it. */
+  public static List<Placed> stool() {
+    return List.of(
+        place(
+            SampleParts.leg(),
+            new Point(in(2, 1), in(1, 2), NONE),
+            "+x",
+            "+y",
+            new Point(NONE, NONE, NONE)),
+        place(
+            SampleParts.leg(),
+            new Point(in(13, 1), in(1, 2), NONE),
+            "-x",
+            "-y",
+            new Point(NONE, NONE, NONE)),
+        place(
+            SampleParts.seat(),
+            new Point(NONE, NONE, in(10, 1)),
+            "+z",
+            "+y",
+            new Point(NONE, NONE, in(4, 1))),
+        place(
+            SampleParts.taperedRail(),
+            new Point(in(2, 1), in(-6, 1), NONE),
+            "-y",
+            "+z",
+            new Point(NONE, NONE, NONE)),
+        place(
+            SampleParts.nestFloor(),
+            new Point(in(16, 1), in(-6, 1), NONE),
+            "+z",
+            "+y",
+            new Point(NONE, NONE, NONE)),
+        place(
+            SampleParts.nestSide(),
+            new Point(in(20, 1), in(3, 1), NONE),
+            "-x",
+            "+y",
+            new Point(NONE, NONE, NONE)));
+  }
+
   private static List<Placed> placed(List<Length> away, Point lid) {
     Part side = SampleParts.side(in(9, 1), in(7, 2));
     Part back = SampleParts.backEnd(in(7, 2));

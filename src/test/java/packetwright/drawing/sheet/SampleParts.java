@@ -2,6 +2,7 @@ package packetwright.drawing.sheet;
 
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import packetwright.definition.project.PartDefinition.FeatureKind;
 import packetwright.definition.project.Side;
 import packetwright.text.measure.Length;
@@ -13,6 +14,7 @@ import packetwright.wood.part.Point;
 import packetwright.wood.part.Removal;
 import packetwright.wood.part.Removal.Bore;
 import packetwright.wood.part.Removal.Trough;
+import packetwright.wood.part.Shapes;
 import packetwright.wood.part.Solid;
 
 /** The parts of the sliding-lid box, and a few others that try the drawings. */
@@ -151,6 +153,176 @@ public final class SampleParts {
             Map.of("at", in(6, 1), "diameter", in(3, 8), "depth", in(3, 4)),
             List.of(new Bore(1, new Point(in(6, 1), in(5, 4), in(3, 8)), in(3, 4), in(3, 8))));
     return part("rail", "F", 4, block, List.of(dado, hole, blind));
+  }
+
+  /** The side of a nest box under a sloping roof, with its way in. */
+  public static Part nestSide() {
+    Solid block = Solid.block(in(12, 1), in(11, 2), in(3, 4));
+    Feature slope =
+        shaped(
+            "roof_slope",
+            FeatureKind.MITER,
+            "right",
+            Side.TOP,
+            Map.of("by", in(3, 2)),
+            Shapes.slant(block, Side.RIGHT, Side.TOP, in(3, 2)));
+    Feature way =
+        shaped(
+            "way_in",
+            FeatureKind.HOLE,
+            "through",
+            Side.LEFT,
+            Map.of("at", in(8, 1), "diameter", in(3, 2)),
+            new Bore(2, new Point(in(8, 1), in(11, 4), Length.ZERO), in(3, 4), in(3, 2)));
+    Part one = part("nest_side", "G", 2, block, List.of(slope, way));
+    return new Part(
+        one.name(), one.letter(), 2, true, one.blank(), one.solid(), one.features(), one.at());
+  }
+
+  /** The floor of a nest box: four holes, a bevel, and a chamfer on the opposite edge. */
+  public static Part nestFloor() {
+    Solid block = Solid.block(in(11, 2), in(4, 1), in(3, 4));
+    List<Feature> features = new java.util.ArrayList<>();
+    for (int i = 0; i < 4; i++) {
+      Length x = i % 2 == 0 ? in(3, 4) : in(19, 4);
+      Length y = i < 2 ? in(3, 4) : in(13, 4);
+      features.add(
+          shaped(
+              "drain_" + i,
+              FeatureKind.HOLE,
+              "through",
+              Side.LEFT,
+              Map.of("at", x, "across", y, "diameter", QUARTER),
+              new Bore(2, new Point(x, y, Length.ZERO), in(3, 4), QUARTER)));
+    }
+    features.add(
+        shaped(
+            "back_bevel",
+            FeatureKind.BEVEL,
+            "top",
+            Side.OUTSIDE,
+            Map.of("by", in(3, 16)),
+            Shapes.slant(block, Side.TOP, Side.OUTSIDE, in(3, 16))));
+    features.add(
+        shaped(
+            "front_chamfer",
+            FeatureKind.CHAMFER,
+            "bottom",
+            null,
+            Map.of("size", QUARTER),
+            Shapes.chamfer(block, Side.BOTTOM, Side.INSIDE, QUARTER)));
+    return part("nest_floor", "H", 1, block, features);
+  }
+
+  /** The leg of a stool: an arch between its feet, a dado, and two rounded corners. */
+  public static Part leg() {
+    Solid block = Solid.block(in(10, 1), in(9, 1), in(3, 4));
+    Feature arch =
+        shaped(
+            "foot_arch",
+            FeatureKind.CURVE,
+            "left",
+            null,
+            Map.of("length", in(5, 1), "rise", in(5, 4)),
+            Shapes.curve(block, Side.LEFT, in(2, 1), in(5, 1), in(5, 4)));
+    Feature dado =
+        shaped(
+            "rail_dado",
+            FeatureKind.DADO,
+            "across",
+            Side.LEFT,
+            Map.of("at", in(6, 1), "width", in(3, 4), "depth", QUARTER),
+            trough(in(6, 1), Length.ZERO, HALF, in(27, 4), in(9, 1), in(3, 4)));
+    Feature corners =
+        shaped(
+            "top_corners",
+            FeatureKind.CORNER,
+            "right",
+            null,
+            Map.of("radius", in(1, 1)),
+            Shapes.rounded(block, Side.RIGHT, Side.BOTTOM, in(1, 1)),
+            Shapes.rounded(block, Side.RIGHT, Side.TOP, in(1, 1)));
+    return part("leg", "J", 2, block, List.of(arch, dado, corners));
+  }
+
+  /** The seat of a stool, its corners and its upper edges rounded. */
+  public static Part seat() {
+    Solid block = Solid.block(in(16, 1), in(10, 1), in(3, 4));
+    Feature corners =
+        shaped(
+            "corners",
+            FeatureKind.CORNER,
+            "all",
+            null,
+            Map.of("radius", in(1, 1)),
+            Shapes.rounded(block, Side.LEFT, Side.BOTTOM, in(1, 1)),
+            Shapes.rounded(block, Side.LEFT, Side.TOP, in(1, 1)),
+            Shapes.rounded(block, Side.RIGHT, Side.BOTTOM, in(1, 1)),
+            Shapes.rounded(block, Side.RIGHT, Side.TOP, in(1, 1)));
+    Feature edges =
+        shaped(
+            "edges",
+            FeatureKind.ROUNDOVER,
+            "around",
+            null,
+            Map.of("radius", QUARTER),
+            Shapes.rounded(block, Side.LEFT, Side.INSIDE, QUARTER),
+            Shapes.rounded(block, Side.RIGHT, Side.INSIDE, QUARTER),
+            Shapes.rounded(block, Side.BOTTOM, Side.INSIDE, QUARTER),
+            Shapes.rounded(block, Side.TOP, Side.INSIDE, QUARTER));
+    return part("seat", "K", 1, block, List.of(corners, edges));
+  }
+
+  /**
+   * A rail that gets narrower, with a groove that runs out through the taper, and a rounded end.
+   */
+  public static Part taperedRail() {
+    Solid block = Solid.block(in(12, 1), in(3, 1), in(3, 4));
+    Feature taper =
+        shaped(
+            "taper",
+            FeatureKind.TAPER,
+            "top",
+            Side.LEFT,
+            Map.of("by", in(3, 2)),
+            Shapes.slant(block, Side.TOP, Side.LEFT, in(3, 2)));
+    Feature groove =
+        shaped(
+            "groove",
+            FeatureKind.GROOVE,
+            "along",
+            Side.BOTTOM,
+            Map.of("at", in(2, 1), "width", QUARTER, "depth", QUARTER),
+            trough(Length.ZERO, in(2, 1), HALF, in(12, 1), in(9, 4), in(3, 4)));
+    Feature end =
+        shaped(
+            "end",
+            FeatureKind.ROUNDOVER,
+            "left",
+            null,
+            Map.of("radius", HALF),
+            Shapes.rounded(block, Side.LEFT, Side.INSIDE, HALF));
+    return part("tapered_rail", "L", 2, block, List.of(taper, groove, end));
+  }
+
+  static Feature shaped(
+      String name,
+      FeatureKind kind,
+      String where,
+      @Nullable Side from,
+      Map<String, Length> sizes,
+      Removal... removals) {
+    return new Feature(name, kind, where, Side.INSIDE, from, sizes, List.of(removals));
+  }
+
+  static Feature slant(FeatureKind kind, Solid block, Side at, Side full, Length by) {
+    return shaped(
+        "slant", kind, at.word(), full, Map.of("by", by), Shapes.slant(block, at, full, by));
+  }
+
+  /** Parts with slants, curves and rounded edges. */
+  public static List<Part> shaped() {
+    return List.of(nestSide(), nestFloor(), leg(), seat(), taperedRail());
   }
 
   /** All of them at the sample's sizes. */

@@ -43,6 +43,8 @@ class GoldenSheetTest {
   private static List<Sheet> sheets() {
     List<Sheet> sheets = new ArrayList<>();
     SampleParts.all().forEach(p -> sheets.add(PartSheet.draw(p, Phrase.of("poplar"), INCH, WORDS)));
+    SampleParts.shaped()
+        .forEach(p -> sheets.add(PartSheet.draw(p, Phrase.of("pine"), INCH, WORDS)));
     sheets.add(
         named(
             PartSheet.draw(SampleParts.lid(), Phrase.of("birch plywood"), METRIC, WORDS),
@@ -86,6 +88,13 @@ class GoldenSheetTest {
             Eye.LOW_X_LOW_Y,
             new Frame(500, 420, true),
             "The box taken apart"));
+    sheets.add(
+        PictorialSheet.draw(
+            "shaped-parts",
+            SampleBox.stool(),
+            Eye.LOW_X_LOW_Y,
+            new Frame(500, 420, true),
+            "Parts with slants, curves and rounded edges"));
     return sheets;
   }
 

@@ -77,4 +77,24 @@ class IsometricTest {
         .extracting(Region::piece)
         .contains(1);
   }
+
+  /** Three inches up in four across: sines and cosines are 3/5 and 4/5. */
+  @Test
+  void aTiltedPieceTurnsAboutItsCorner() {
+    Placed upright = cube(2, 0, 0, 0);
+    Placed tilted =
+        new Placed(
+            "A",
+            upright.solid(),
+            upright.corner(),
+            upright.inside(),
+            upright.top(),
+            upright.shift(),
+            new Placed.Tilt(Heading.of("+x"), Length.ofInches(3), Length.ofInches(4)));
+    Pictorial picture = Isometric.draw(List.of(tilted), Eye.LOW_X_LOW_Y);
+    // The farthest corner, x = 2, y = 8/5 - 6/5, z = 6/5 + 8/5, stands highest on paper.
+    assertThat(picture.lines().stream().flatMap(l -> l.spots().stream()).mapToDouble(Spot::v).max())
+        .hasValueCloseTo(2.8 + (2 + 0.4) / 2, within(1e-4));
+    assertThat(picture.regions()).hasSize(3);
+  }
 }
