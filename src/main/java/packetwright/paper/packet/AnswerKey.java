@@ -11,6 +11,8 @@ import packetwright.text.words.Phrase;
  * @param substituted values that differ from the project's own; may be empty
  * @param preparation steps that the instructor does before class
  * @param between steps that the instructor does between those of the student
+ * @param helpers test pieces, blocks and the like, for one station
+ * @param helperStock what the test pieces of one station take
  * @param sizes in groups
  * @param blanks how each rough size is reckoned
  * @param settings of each operation with a machine
@@ -26,6 +28,8 @@ public record AnswerKey(
     List<Substituted> substituted,
     List<PacketStep> preparation,
     List<PacketStep> between,
+    List<HelperRow> helpers,
+    List<Phrase> helperStock,
     List<SizeGroup> sizes,
     List<BlankSum> blanks,
     List<SettingsRow> settings,
@@ -40,6 +44,8 @@ public record AnswerKey(
     substituted = List.copyOf(substituted);
     preparation = List.copyOf(preparation);
     between = List.copyOf(between);
+    helpers = List.copyOf(helpers);
+    helperStock = List.copyOf(helperStock);
     sizes = List.copyOf(sizes);
     blanks = List.copyOf(blanks);
     settings = List.copyOf(settings);
@@ -58,6 +64,16 @@ public record AnswerKey(
    * @param now the value in these documents
    */
   public record Substituted(String name, Phrase about, Phrase own, Phrase now) {}
+
+  /**
+   * A thing that is made before class.
+   *
+   * @param mark of the step that uses it
+   * @param title of the step
+   * @param name with the count, where it is more than one
+   * @param sizes of it
+   */
+  public record HelperRow(String mark, String title, Phrase name, Phrase sizes) {}
 
   /**
    * Sizes of one kind.
@@ -104,6 +120,9 @@ public record AnswerKey(
    * @param width its items
    * @param widthTotal their sum
    * @param thickness as bought
+   * @param boards each of so many boards that it is glued up from; empty for a single board
+   * @param board its width's items
+   * @param boardTotal their sum
    */
   public record BlankSum(
       Phrase name,
@@ -112,11 +131,15 @@ public record AnswerKey(
       Phrase lengthTotal,
       List<Item> width,
       Phrase widthTotal,
-      Phrase thickness) {
+      Phrase thickness,
+      Phrase boards,
+      List<Item> board,
+      Phrase boardTotal) {
     /** Keeps its own copies. */
     public BlankSum {
       length = List.copyOf(length);
       width = List.copyOf(width);
+      board = List.copyOf(board);
     }
   }
 

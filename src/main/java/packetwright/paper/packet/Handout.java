@@ -64,8 +64,7 @@ final class Handout {
   }
 
   private BlankRow row(Blank blank, Workpiece piece) {
-    List<String> pieces =
-        piece.name().equals(blank.name()) ? blank.pieces() : List.of(piece.name());
+    List<String> pieces = isPart(piece.name()) ? List.of(piece.name()) : blank.pieces();
     Solid solid = piece.solid();
     return new BlankRow(
         name(piece.name()),
@@ -94,11 +93,14 @@ final class Handout {
         .map(
             blank ->
                 new BlankRow(
-                    name(blank.name()),
+                    blank.isGluedUp()
+                        ? words.say(
+                            "packet.blank.boards", name(blank.name()), blank.boards().count())
+                        : name(blank.name()),
                     list(blank.pieces()),
                     Phrase.of(Naming.plain(blank.material())),
                     naming.size(blank.length().total()),
-                    naming.size(blank.width().total()),
+                    naming.size(blank.boards().width().total()),
                     naming.size(blank.thickness()),
                     Naming.nothing()))
         .toList();
@@ -137,9 +139,13 @@ final class Handout {
   /** {@code Wall blank}; a part's piece bears the part's name. */
   private Phrase name(String piece) {
     String plain = Naming.title(piece);
-    boolean isPart =
-        lesson.parts().stream().map(Part::name).anyMatch(p -> p.equals(Part.nameOf(piece)));
-    return isPart || plain.endsWith("blank") ? Phrase.of(plain) : words.say("packet.blank", plain);
+    return isPart(piece) || plain.contains("blank")
+        ? Phrase.of(plain)
+        : words.say("packet.blank", plain);
+  }
+
+  private boolean isPart(String piece) {
+    return lesson.parts().stream().map(Part::name).anyMatch(p -> p.equals(Part.nameOf(piece)));
   }
 
   private Phrase list(List<String> pieces) {

@@ -186,7 +186,12 @@ final class KeyTables {
                     exactly(b.length().total()),
                     items(b.width()),
                     exactly(b.width().total()),
-                    exactly(b.thickness())))
+                    exactly(b.thickness()),
+                    b.isGluedUp()
+                        ? words.say("packet.blank.each_board", b.boards().count())
+                        : Naming.nothing(),
+                    items(b.boards().width()),
+                    exactly(b.boards().width().total())))
         .toList();
   }
 

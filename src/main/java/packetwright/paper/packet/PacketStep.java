@@ -16,6 +16,7 @@ import packetwright.text.words.Phrase;
  *     the student's packet prints it short; empty for every other step
  * @param prose what to do
  * @param settings what to set, a box for each set-up
+ * @param helpers what is made and used to help with the set-up
  * @param cautions most severe first
  * @param check what is looked at before power goes on, and by whom; may be empty
  * @param milling how boards of several thicknesses are planed; only where the instructor does it
@@ -30,6 +31,7 @@ public record PacketStep(
     Phrase back,
     List<Prose> prose,
     List<SettingsBox> settings,
+    List<Phrase> helpers,
     List<Panel> cautions,
     Phrase check,
     List<MillingTable> milling,
@@ -39,6 +41,7 @@ public record PacketStep(
     tools = List.copyOf(tools);
     prose = List.copyOf(prose);
     settings = List.copyOf(settings);
+    helpers = List.copyOf(helpers);
     cautions = List.copyOf(cautions);
     milling = List.copyOf(milling);
     drawings = List.copyOf(drawings);

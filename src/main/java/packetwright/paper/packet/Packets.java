@@ -94,6 +94,8 @@ public final class Packets {
         tables.substituted(),
         steps.stream().filter(PacketStep::prepared).toList(),
         steps.stream().filter(PacketStep::isBetween).toList(),
+        new HelperLines(lesson, naming).rows(),
+        new HelperLines(lesson, naming).stock(),
         tables.sizes(),
         tables.blanks(),
         tables.settings(),

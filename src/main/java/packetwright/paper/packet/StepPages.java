@@ -56,6 +56,7 @@ final class StepPages {
         isBetween ? new Handout(lesson, naming).back(runs) : Naming.nothing(),
         text.fill(step.prose(), step),
         settings(runs),
+        new HelperLines(lesson, naming).of(runs),
         panels(step.number()),
         isInstructors(step) ? ownCheck(runs) : check(runs),
         isInstructors(step) ? new MillingTables(lesson, naming).of(runs) : List.of(),

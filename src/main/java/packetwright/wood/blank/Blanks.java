@@ -127,6 +127,14 @@ public final class Blanks {
     if (count == 1) {
       return new Boards(1, width, atHand);
     }
+    if (definition.bought() == Bought.SHEET) {
+      findings.add(
+          Finding.error(
+              "glue-up",
+              definition.name().at(),
+              "`" + definition.name().value() + "` is cut from a sheet, and a sheet is one piece",
+              "delete `boards`, or choose boards as the material"));
+    }
     // The boards are glued before anything is cut off: their edges are all that is lost.
     Length joints = shop.allowance("edge_joint").times(edgesJointed(definition));
     Reckoning each =

@@ -233,6 +233,10 @@ final class Handwork {
       Workpiece changed = piece;
       for (Side side : sides(s)) {
         changed = changed.with(side, state);
+        // What stands up at a glue line is sanded level.
+        if (state == State.SANDED && side.axis() == 2 && GlueUp.isGlued(s, piece)) {
+          changed = changed.with(side, State.FLAT);
+        }
       }
       after.add(changed);
     }

@@ -19,6 +19,7 @@ import packetwright.wood.assembly.Fastener;
 import packetwright.wood.assembly.FastenerPlacing;
 import packetwright.wood.assembly.Fastening;
 import packetwright.wood.operation.Simulation.Inputs;
+import packetwright.wood.blank.Blank;
 import packetwright.wood.operation.Simulation.Outcome;
 import packetwright.wood.part.Box;
 import packetwright.wood.workpiece.Bench;
@@ -47,6 +48,11 @@ final class Joining {
   }
 
   static @Nullable Outcome glue(Situation s) {
+    Blank blank = GlueUp.made(s);
+    return blank == null ? glueJoints(s) : GlueUp.glue(s, blank);
+  }
+
+  private static @Nullable Outcome glueJoints(Situation s) {
     List<Joint> joints = joints(s);
     List<Workpiece> pieces = pieces(s, joints);
     if (pieces.isEmpty()) {
@@ -71,6 +77,24 @@ final class Joining {
     return s.done(bench, tool(s), pieces, pieces, null);
   }
 
+  static void requireFitted(Situation s, List<Workpiece> pieces) {
+    List<String> unfitted =
+        pieces.stream()
+            .map(Workpiece::name)
+            .filter(name -> !s.bench().dryFitted().contains(name))
+            .toList();
+    if (!unfitted.isEmpty()) {
+      String work = s.operation().verb().value() == Verb.GLUE ? "glue" : "fasteners";
+      s.error(
+          "no-dry-fit",
+          Listing.of(unfitted)
+              + (unfitted.size() == 1 ? " has" : " have")
+              + " not been fitted dry before the "
+              + work,
+          "add `- dry_fit:` with the same parts to an earlier step");
+    }
+  }
+
   /** Pieces that sit in grooves of glued pieces alone can no longer come out: they belong too. */
   private static List<String> withCaptives(Situation s, List<String> members) {
     Set<String> all = new LinkedHashSet<>(members);
@@ -90,21 +114,7 @@ final class Joining {
    * where a finish is to come.
    */
   private static void requireReady(Situation s, List<Workpiece> pieces) {
-    List<String> unfitted =
-        pieces.stream()
-            .map(Workpiece::name)
-            .filter(name -> !s.bench().dryFitted().contains(name))
-            .toList();
-    if (!unfitted.isEmpty()) {
-      String work = s.operation().verb().value() == Verb.GLUE ? "glue" : "fasteners";
-      s.error(
-          "no-dry-fit",
-          Listing.of(unfitted)
-              + (unfitted.size() == 1 ? " has" : " have")
-              + " not been fitted dry before the "
-              + work,
-          "add `- dry_fit:` with the same parts to an earlier step");
-    }
+    requireFitted(s, pieces);
     for (Workpiece piece : pieces) {
       Handwork.requireCut(s, piece, "it cannot be joined");
     }
@@ -213,7 +223,7 @@ final class Joining {
         "add `- glue: " + name + "`, `nail` or `screw` to a late step");
   }
 
-  private static @Nullable MachineKind tool(Situation s) {
+  static @Nullable MachineKind tool(Situation s) {
     Located<MachineKind> at = s.operation().at();
     return at == null ? null : s.tool(at.value());
   }

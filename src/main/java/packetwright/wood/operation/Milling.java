@@ -34,7 +34,7 @@ final class Milling {
     if (blank == null) {
       throw new IllegalStateException("no blank " + target.value());
     }
-    if (s.bench().piece(blank.name()) != null || s.bench().gone().containsKey(blank.name())) {
+    if (!s.bench().named(blank.name()).isEmpty() || s.bench().gone().containsKey(blank.name())) {
       s.error(
           "blank-cut-twice",
           target.at(),
@@ -43,29 +43,41 @@ final class Milling {
     }
     MachineKind tool = s.tool(MachineKind.MITER_SAW);
     Length length = s.set("length", blank.length().total(), "", Kind.FREE, null);
-    Length width = s.set("width", blank.width().total(), "", Kind.FREE, null);
+    Length width = s.set("width", blank.boards().width().total(), "", Kind.FREE, null);
     Solid solid = Solid.block(length, width, blank.thickness());
-    Workpiece piece =
-        new Workpiece(blank.name(), blank.name(), solid, statesAsBought(blank.bought()));
+    List<Workpiece> pieces = new ArrayList<>();
+    for (String name : GlueUp.boardNames(blank)) {
+      pieces.add(new Workpiece(name, blank.name(), solid, statesAsBought(s, blank)));
+    }
     // A sheet goes along the fence of the table saw; a board is cut off across the grain.
     Feed feed = tool == MachineKind.TABLE_SAW ? Feed.ALONG : Feed.ACROSS;
     Work work = new Work(feed, Length.ZERO, blank.thickness(), length, Length.ZERO, true, Set.of());
-    return s.done(s.bench().with(piece), tool, List.of(), List.of(piece), work);
+    return s.done(s.bench().withAll(pieces), tool, List.of(), pieces, work);
   }
 
-  private static Map<Side, Set<State>> statesAsBought(Bought bought) {
+  private static Map<Side, Set<State>> statesAsBought(Situation s, Blank blank) {
+    Bought bought = blank.bought();
     Map<Side, Set<State>> states = new EnumMap<>(Side.class);
     if (bought != Bought.ROUGH) {
       states.put(Side.OUTSIDE, Set.of(State.FLAT));
       states.put(Side.INSIDE, Set.of(State.FLAT));
     }
-    if (bought == Bought.SURFACED_4) {
+    if (bought == Bought.SURFACED_4 || isAsWideAsTheSheet(s, blank)) {
       states.put(Side.TOP, Set.of(State.STRAIGHT, State.SQUARE));
     }
     if (bought == Bought.SURFACED_4 || bought == Bought.SHEET) {
       states.put(Side.BOTTOM, Set.of(State.STRAIGHT, State.SQUARE));
     }
     return states;
+  }
+
+  /** A strip as wide as the sheet keeps the edges that the factory made on both its sides. */
+  private static boolean isAsWideAsTheSheet(Situation s, Blank blank) {
+    return blank.bought() == Bought.SHEET
+        && s.inputs().project().materials().stream()
+            .filter(m -> m.name().value().equals(blank.material()))
+            .flatMap(m -> m.sheet().stream())
+            .anyMatch(side -> side.value().asLength().equals(blank.width().total()));
   }
 
   static @Nullable Outcome planeToThickness(Situation s) {
@@ -102,13 +114,18 @@ final class Milling {
       }
       s.requireCapacity(tool, piece.solid().width());
       Side down = s.reference(piece.is(Side.OUTSIDE, State.FLAT) ? Side.OUTSIDE : Side.INSIDE);
-      s.require(
-          "no-flat-face", piece, down, State.FLAT, "joint a face first, or buy surfaced boards");
+      // The boards of a glued-up piece were flat: what stands up at its joints is planed away.
+      if (!GlueUp.isGlued(s, piece)) {
+        s.require(
+            "no-flat-face", piece, down, State.FLAT, "joint a face first, or buy surfaced boards");
+      }
       Workpiece planed =
           down == Side.OUTSIDE
               ? piece.slice(2, Length.ZERO, thickness, s.index())
               : piece.slice(2, off, piece.solid().thickness(), s.index());
-      after.add(planed.fresh(down.opposite(), State.FLAT));
+      Workpiece flat = planed.fresh(down.opposite(), State.FLAT);
+      // A glued-up piece is turned over between passes, so that both faces come out level.
+      after.add(GlueUp.isGlued(s, piece) ? flat.with(down, State.FLAT) : flat);
       most = most.max(off).max(mostOfBoards(s, piece, thickness));
     }
     Length depth = perPass(s, tool, most);

@@ -74,6 +74,10 @@ final class NameCheck {
     }
     Set<String> taken = new TreeSet<>(blanks());
     inputs.parts().forEach(part -> taken.add(part.name()));
+    Blank gluedUp = GlueUp.made(s);
+    if (gluedUp != null) {
+      taken.remove(gluedUp.name());
+    }
     if (taken.contains(makes.value())) {
       s.error(
           "made-name-taken",
@@ -110,7 +114,14 @@ final class NameCheck {
           operation.targets().forEach(this::piece);
         }
       }
-      case GLUE, NAIL, SCREW -> Joining.joints(s);
+      case GLUE -> {
+        if (GlueUp.made(s) == null) {
+          Joining.joints(s);
+        } else {
+          operation.targets().forEach(this::piece);
+        }
+      }
+      case NAIL, SCREW -> Joining.joints(s);
       case INSPECT -> {
         List<Size> sizes = inputs.sizes().all();
         List<String> measured = sizes.stream().filter(Size::isMeasured).map(Size::name).toList();
@@ -168,6 +179,7 @@ final class NameCheck {
   /** Blanks, parts, their pieces, and whatever an operation makes. */
   private Set<String> pieces() {
     Set<String> names = new TreeSet<>(blanks());
+    inputs.blanks().forEach(blank -> names.addAll(GlueUp.boardNames(blank)));
     for (Part part : inputs.parts()) {
       names.add(part.name());
       for (int number = 1; number <= part.count(); number++) {
