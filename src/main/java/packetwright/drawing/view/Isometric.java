@@ -45,7 +45,7 @@ public final class Isometric {
   private Isometric(List<Placed> pieces, Eye eye) {
     this.eye = eye;
     this.toward = new Vector(eye.x, eye.y, 1).unit();
-    this.pieces = pieces.stream().map(p -> new Sitting(p, new Body(p.solid()))).toList();
+    this.pieces = pieces.stream().map(p -> new Sitting(Frame.of(p), new Body(p.solid()))).toList();
   }
 
   /** What is seen of pieces; the first of two that fill the same place wins. */
@@ -90,10 +90,10 @@ public final class Isometric {
   private void seeEdges() {
     List<Edge> edges = new ArrayList<>();
     for (Sitting piece : pieces) {
-      Vector ownEye = piece.placed.ownWay(toward);
+      Vector ownEye = piece.frame.ownWay(toward);
       for (Crease crease : Creases.of(piece.body)) {
-        Vector from = piece.placed.assembled(crease.from());
-        Vector to = piece.placed.assembled(crease.to());
+        Vector from = piece.frame.assembled(crease.from());
+        Vector to = piece.frame.assembled(crease.to());
         boolean isPoint = Math.hypot(u(to) - u(from), v(to) - v(from)) < 1e-9;
         boolean isLine = crease.isLine(ownEye);
         if ((isLine || crease.isTangent()) && !isPoint) {
@@ -134,8 +134,7 @@ public final class Isometric {
   }
 
   private boolean isFree(Vector place) {
-    return pieces.stream()
-        .allMatch(p -> p.body.isFree(p.placed.own(place), p.placed.ownWay(toward)));
+    return pieces.stream().allMatch(p -> p.body.isFree(p.frame.own(place), p.frame.ownWay(toward)));
   }
 
   private Pictorial pictorial() {
@@ -178,14 +177,14 @@ public final class Isometric {
     double most = Double.NEGATIVE_INFINITY;
     for (int i = 0; i < pieces.size(); i++) {
       Sitting piece = pieces.get(i);
-      Vector ownFrom = piece.placed.own(from);
-      Vector ownEye = piece.placed.ownWay(toward);
+      Vector ownFrom = piece.frame.own(from);
+      Vector ownEye = piece.frame.ownWay(toward);
       for (double[] wood : piece.body.wood(ownFrom, ownEye)) {
         if (wood[1] - wood[0] > Body.TOUCH && wood[1] > most + Body.TOUCH) {
           most = wood[1];
           Vector place = ownFrom.plus(ownEye.times(wood[1]));
           Vector outward = piece.body.outward(place, ownEye);
-          nearest = new Hit(i, facing(piece.placed.assembledWay(outward)));
+          nearest = new Hit(i, facing(piece.frame.assembledWay(outward)));
         }
       }
     }
@@ -262,7 +261,7 @@ public final class Isometric {
 
   private record Hit(int piece, Facing facing) {}
 
-  private record Sitting(Placed placed, Body body) {}
+  private record Sitting(Frame frame, Body body) {}
 
   private record Edge(Vector from, Vector to, boolean isLine) {}
 }

@@ -49,25 +49,6 @@ public record Placed(
     return turned.plus(inches(corner)).plus(inches(shift));
   }
 
-  /** A place of the assembly in the piece's own frame. */
-  Vector own(Vector assembled) {
-    return ownWay(assembled.minus(assembled(new Vector(0, 0, 0))));
-  }
-
-  /** A direction of the assembly in the piece's own frame. */
-  Vector ownWay(Vector way) {
-    Vector origin = assembled(new Vector(0, 0, 0));
-    return new Vector(
-        assembled(Vector.along(0)).minus(origin).dot(way),
-        assembled(Vector.along(1)).minus(origin).dot(way),
-        assembled(Vector.along(2)).minus(origin).dot(way));
-  }
-
-  /** A direction of the piece in the assembly. */
-  Vector assembledWay(Vector own) {
-    return assembled(own).minus(assembled(new Vector(0, 0, 0)));
-  }
-
   /** From its corner along an axis of the assembly, upright. */
   private double onAxis(int axis, Vector own) {
     int mine = inside.axis() == axis ? 2 : top.axis() == axis ? 1 : 0;
