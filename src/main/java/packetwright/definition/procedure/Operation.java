@@ -92,6 +92,10 @@ public record Operation(
     CLAMPS,
     FEATHERBOARD,
     JIG,
-    TEST_PIECE
+    TEST_PIECE,
+    STAND_OFF_BLOCK,
+    SLED_STOP,
+    SACRIFICIAL_FENCE,
+    STORY_STICK
   }
 }

@@ -3,6 +3,7 @@ package packetwright.definition.procedure;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -199,18 +200,23 @@ public final class ProcedureReader {
     }
     checkStepPlaces(introduction, live);
     findings.addAll(introduction.findings.list());
-    List<Step> steps = new ArrayList<>();
+    List<Step> steps = steps();
+    Iterator<Step> next = steps.iterator();
     for (StepDraft draft : drafts) {
       checkStepPlaces(draft, live);
-      if (draft.isEmpty()) {
-        findings.addAll(draft.findings(draft.title));
-      } else {
-        Step step = draft.numbered(steps.size() + 1);
-        steps.add(step);
-        findings.addAll(draft.findings(step.label()));
-      }
+      findings.addAll(draft.findings(draft.isEmpty() ? draft.title : next.next().label()));
     }
     return findings.checked(new Procedure(introduction.prose, steps));
+  }
+
+  private List<Step> steps() {
+    List<Step> steps = new ArrayList<>();
+    for (StepDraft draft : drafts) {
+      if (!draft.isEmpty()) {
+        steps.add(draft.numbered(steps.size() + 1));
+      }
+    }
+    return Preparation.marked(steps, variant.blanks());
   }
 
   private Finding noSteps() {

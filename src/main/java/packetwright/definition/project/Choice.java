@@ -38,11 +38,12 @@ public record Choice(
 
   /** What is said of a row that the table has not. */
   public Finding noSuchRow(Located<String> wanted) {
+    String hint = NearMiss.hint(wanted.value(), rows.keySet());
     return Finding.error(
         "unknown-row",
         wanted.at(),
         "the table of `" + name.value() + "` has no row `" + wanted.value() + "`",
-        NearMiss.hint(wanted.value(), rows.keySet()));
+        hint.isEmpty() ? "write the first cell of one of its rows" : hint);
   }
 
   /** Whether its table could not be read, so that nobody knows which sizes it gives. */

@@ -82,10 +82,9 @@ final class ChoiceReader {
   private Choice choice(
       Located<String> name, Located<String> row, String about, @Nullable Located<String> file) {
     Csv.Table table = file == null ? null : table(file);
-    if (table == null) {
+    if (table == null || !isGood(table.header())) {
       return new Choice(name, row, about, List.of(), Map.of());
     }
-    checkHeader(table.header());
     List<Located<String>> columns = table.header().subList(1, table.header().size());
     Choice choice = new Choice(name, row, about, columns, rows(table));
     if (!choice.rows().containsKey(row.value())) {
@@ -113,7 +112,8 @@ final class ChoiceReader {
     return folder.files().stream().filter(name -> name.endsWith(".csv")).toList();
   }
 
-  private void checkHeader(List<Located<String>> header) {
+  private boolean isGood(List<Located<String>> header) {
+    int before = findings.list().size();
     Set<String> seen = new LinkedHashSet<>();
     for (Located<String> column : header) {
       if (!COLUMN.matcher(column.value()).matches()) {
@@ -136,6 +136,7 @@ final class ChoiceReader {
               "the table has no column beside `" + header.get(0).value() + "`, so it gives no size",
               "add a column"));
     }
+    return findings.list().size() == before;
   }
 
   private Map<String, List<@Nullable Located<Quantity>>> rows(Csv.Table table) {

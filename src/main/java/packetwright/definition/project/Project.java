@@ -95,6 +95,7 @@ public record Project(
    * @param name as operations use it
    * @param material a name among the materials
    * @param bought state of its surfaces
+   * @param boards how many it is glued up from, edge to edge; 1 when it is one board
    * @param cut parts in the order laid out, one entry for each piece
    * @param sections length formulas by part, where a later step needs a longer section
    */
@@ -102,6 +103,7 @@ public record Project(
       Located<String> name,
       Located<String> material,
       Bought bought,
+      int boards,
       List<Located<String>> cut,
       Map<String, Located<String>> sections) {
     /** Keeps its own copies. */
@@ -124,6 +126,7 @@ public record Project(
    *
    * @param name as blanks use it
    * @param thickness as sold
+   * @param boards the thickness of each board at hand; empty when all are as thick as sold
    * @param widths as sold; empty for sheets and where any width may come
    * @param lengths as sold; empty for sheets and where any length may come
    * @param sheet width and length of a sheet, or empty
@@ -133,6 +136,7 @@ public record Project(
   public record Material(
       Located<String> name,
       Located<Quantity> thickness,
+      List<Located<Quantity>> boards,
       List<Located<Quantity>> widths,
       List<Located<Quantity>> lengths,
       List<Located<Quantity>> sheet,
@@ -140,6 +144,7 @@ public record Project(
       @Nullable Located<Quantity> price) {
     /** Keeps its own copies. */
     public Material {
+      boards = List.copyOf(boards);
       widths = List.copyOf(widths);
       lengths = List.copyOf(lengths);
       sheet = List.copyOf(sheet);
@@ -159,6 +164,9 @@ public record Project(
    *
    * @param name as operations use it
    * @param length of a fastener, or none
+   * @param diameter of a fastener's shank, or none where it is the usual one
+   * @param spacing the most that two fasteners stand apart, or none where it is the usual one
+   * @param edge the least that a fastener stands from an edge, or none where it is the usual one
    * @param pack how much is sold at once, or none
    * @param price of a pack, or none
    * @param use by each student, or none where operations tell
@@ -167,6 +175,9 @@ public record Project(
   public record Supply(
       Located<String> name,
       @Nullable Located<Quantity> length,
+      @Nullable Located<Quantity> diameter,
+      @Nullable Located<Quantity> spacing,
+      @Nullable Located<Quantity> edge,
       @Nullable Located<Quantity> pack,
       @Nullable Located<Quantity> price,
       @Nullable Located<Quantity> use,

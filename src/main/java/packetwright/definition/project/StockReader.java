@@ -59,7 +59,8 @@ final class StockReader {
       return null;
     }
     checkKnown("material", material, names("materials"));
-    return new Project.BlankDefinition(name, material, bought, cut, sections);
+    return new Project.BlankDefinition(
+        name, material, bought, blank.whole("boards", 1), cut, sections);
   }
 
   /** Every piece of a part must come out of the part's own blank, no more and no fewer. */
@@ -132,7 +133,15 @@ final class StockReader {
         Located<Quantity> price = fields.amount(material, "price", Unit.MONEY);
         if (thickness != null && sold != null) {
           materials.add(
-              new Project.Material(entry.key(), thickness, widths, lengths, sheet, sold, price));
+              new Project.Material(
+                  entry.key(),
+                  thickness,
+                  fields.extents(material, "boards"),
+                  widths,
+                  lengths,
+                  sheet,
+                  sold,
+                  price));
         }
       }
     }
@@ -148,6 +157,9 @@ final class StockReader {
             new Project.Supply(
                 entry.key(),
                 fields.extent(supply, "length"),
+                fields.extent(supply, "diameter"),
+                fields.extent(supply, "spacing"),
+                fields.extent(supply, "edge"),
                 fields.amount(supply, "pack", Unit.ONE, Unit.FLUID_OUNCE),
                 fields.amount(supply, "price", Unit.MONEY),
                 fields.amount(supply, "use", Unit.ONE, Unit.FLUID_OUNCE),

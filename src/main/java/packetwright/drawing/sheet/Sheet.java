@@ -22,6 +22,11 @@ public record Sheet(
     marks = List.copyOf(marks);
   }
 
+  /** The same drawing under another name. */
+  public Sheet named(String other) {
+    return new Sheet(other, width, height, alternative, marks);
+  }
+
   /** Paints every mark. */
   public void paint(Painter painter) {
     for (Mark mark : marks) {

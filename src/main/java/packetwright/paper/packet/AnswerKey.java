@@ -10,6 +10,9 @@ import packetwright.text.words.Phrase;
  * @param result what the run of the procedure showed
  * @param substituted values that differ from the project's own; may be empty
  * @param preparation steps that the instructor does before class
+ * @param between steps that the instructor does between those of the student
+ * @param helpers test pieces, blocks and the like, for one station
+ * @param helperStock what the test pieces of one station take
  * @param sizes in groups
  * @param blanks how each rough size is reckoned
  * @param settings of each operation with a machine
@@ -24,6 +27,9 @@ public record AnswerKey(
     List<Phrase> result,
     List<Substituted> substituted,
     List<PacketStep> preparation,
+    List<PacketStep> between,
+    List<HelperRow> helpers,
+    List<Phrase> helperStock,
     List<SizeGroup> sizes,
     List<BlankSum> blanks,
     List<SettingsRow> settings,
@@ -37,6 +43,9 @@ public record AnswerKey(
     result = List.copyOf(result);
     substituted = List.copyOf(substituted);
     preparation = List.copyOf(preparation);
+    between = List.copyOf(between);
+    helpers = List.copyOf(helpers);
+    helperStock = List.copyOf(helperStock);
     sizes = List.copyOf(sizes);
     blanks = List.copyOf(blanks);
     settings = List.copyOf(settings);
@@ -55,6 +64,16 @@ public record AnswerKey(
    * @param now the value in these documents
    */
   public record Substituted(String name, Phrase about, Phrase own, Phrase now) {}
+
+  /**
+   * A thing that is made before class.
+   *
+   * @param mark of the step that uses it
+   * @param title of the step
+   * @param name with the count, where it is more than one
+   * @param sizes of it
+   */
+  public record HelperRow(String mark, String title, Phrase name, Phrase sizes) {}
 
   /**
    * Sizes of one kind.
@@ -101,6 +120,9 @@ public record AnswerKey(
    * @param width its items
    * @param widthTotal their sum
    * @param thickness as bought
+   * @param boards each of so many boards that it is glued up from; empty for a single board
+   * @param board its width's items
+   * @param boardTotal their sum
    */
   public record BlankSum(
       Phrase name,
@@ -109,11 +131,15 @@ public record AnswerKey(
       Phrase lengthTotal,
       List<Item> width,
       Phrase widthTotal,
-      Phrase thickness) {
+      Phrase thickness,
+      Phrase boards,
+      List<Item> board,
+      Phrase boardTotal) {
     /** Keeps its own copies. */
     public BlankSum {
       length = List.copyOf(length);
       width = List.copyOf(width);
+      board = List.copyOf(board);
     }
   }
 
@@ -128,14 +154,14 @@ public record AnswerKey(
   /**
    * What one operation sets.
    *
-   * @param number of the step
+   * @param mark of the step
    * @param title of the step
    * @param machine as printed
    * @param work what it does to which piece
    * @param lines in the order set
    */
   public record SettingsRow(
-      int number, String title, Phrase machine, Phrase work, List<SettingLine> lines) {
+      String mark, String title, Phrase machine, Phrase work, List<SettingLine> lines) {
     /** Keeps its own copy. */
     public SettingsRow {
       lines = List.copyOf(lines);
@@ -158,13 +184,13 @@ public record AnswerKey(
   /**
    * A set-up to look at.
    *
-   * @param number of the step
+   * @param mark of the step
    * @param title of the step
    * @param machine as printed
    * @param machineLook what to look at on any machine of this kind; may be empty
    * @param look the settings and controls of this step
    */
-  public record Check(int number, String title, Phrase machine, Phrase machineLook, Phrase look) {}
+  public record Check(String mark, String title, Phrase machine, Phrase machineLook, Phrase look) {}
 
   /**
    * Right answers of the fitting sheet.
@@ -244,9 +270,9 @@ public record AnswerKey(
   /**
    * Where a rule fired.
    *
-   * @param number of the step
+   * @param mark of the step
    * @param title of the step
    * @param why the sizes that made it fire
    */
-  public record Fired(int number, String title, Phrase why) {}
+  public record Fired(String mark, String title, Phrase why) {}
 }

@@ -41,7 +41,7 @@ final class Glossary {
   /** The words that occur in the steps as a student reads them. */
   static List<Term> of(List<PacketStep> steps, Words words) {
     StringBuilder text = new StringBuilder();
-    steps.stream().filter(s -> !s.prepared()).forEach(s -> read(s, words, text));
+    steps.stream().filter(s -> !s.prepared() && !s.isBetween()).forEach(s -> read(s, words, text));
     String all = text.toString().toLowerCase(Locale.ROOT);
     return WORDS.stream()
         .filter(word -> occurs(word, all))

@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import packetwright.definition.procedure.Step;
 import packetwright.definition.project.Choice;
 import packetwright.definition.project.Project.Given;
@@ -34,6 +33,7 @@ import packetwright.text.words.Words;
 import packetwright.wood.blank.Blank;
 import packetwright.wood.caution.Caution;
 import packetwright.wood.operation.OperationRun;
+import packetwright.wood.part.Box;
 import packetwright.wood.setup.Setting;
 
 /** Prepares the tables of the answer key. */
@@ -42,12 +42,35 @@ final class KeyTables {
   private final Naming naming;
   private final Words words;
   private final StepPages pages;
+  private final FastenerWords fasteners;
 
   KeyTables(Lesson lesson, Naming naming, StepPages pages) {
     this.lesson = lesson;
     this.naming = naming;
     this.words = naming.words();
     this.pages = pages;
+    this.fasteners = new FastenerWords(lesson, naming);
+  }
+
+  /** What the run showed, how large the whole is, and what it was not checked for. */
+  List<Phrase> result() {
+    List<Phrase> lines = new ArrayList<>(List.of(words.say("packet.result")));
+    Box outside = lesson.assembly().outside();
+    if (outside != null) {
+      lines.add(
+          words.say(
+              "packet.outside",
+              exactly(outside.extent(0)),
+              exactly(outside.extent(1)),
+              exactly(outside.extent(2))));
+    }
+    List<Phrase> tilted =
+        lesson.assembly().tilted().stream().map(p -> Phrase.of(Naming.plain(p.piece()))).toList();
+    if (!tilted.isEmpty()) {
+      lines.add(words.counted("packet.tilted", tilted.size(), words.list(tilted)));
+    }
+    lines.addAll(fasteners.counts());
+    return lines;
   }
 
   List<Substituted> substituted() {
@@ -163,7 +186,12 @@ final class KeyTables {
                     exactly(b.length().total()),
                     items(b.width()),
                     exactly(b.width().total()),
-                    exactly(b.thickness())))
+                    exactly(b.thickness()),
+                    b.isGluedUp()
+                        ? words.say("packet.blank.each_board", b.boards().count())
+                        : Naming.nothing(),
+                    items(b.boards().width()),
+                    exactly(b.boards().width().total())))
         .toList();
   }
 
@@ -184,15 +212,17 @@ final class KeyTables {
   List<SettingsRow> settings() {
     List<SettingsRow> rows = new ArrayList<>();
     for (OperationRun run : lesson.run().operations()) {
-      if (!run.settings().isEmpty()) {
+      List<SettingLine> lines = new ArrayList<>(run.settings().stream().map(this::line).toList());
+      lines.addAll(fasteners.keyLines(run));
+      if (!lines.isEmpty()) {
         MachineKind tool = run.tool();
         rows.add(
             new SettingsRow(
-                run.step().number(),
+                run.step().mark(),
                 run.step().title(),
                 Phrase.of(tool == null ? "" : naming.machine(tool)),
                 naming.work(run.operation()),
-                run.settings().stream().map(this::line).toList()));
+                lines));
       }
     }
     return rows;
@@ -211,48 +241,21 @@ final class KeyTables {
 
   List<Check> checks() {
     List<Check> checks = new ArrayList<>();
+    Looks looks = new Looks(naming);
     for (Step step : lesson.procedure().steps()) {
       List<OperationRun> runs = lesson.run().ofStep(step.number());
       for (MachineKind kind : pages.checked(runs)) {
         List<OperationRun> own = runs.stream().filter(r -> r.tool() == kind).toList();
         checks.add(
             new Check(
-                step.number(),
+                step.mark(),
                 step.title(),
                 Phrase.of(naming.machine(kind)),
-                look(kind),
-                look(own)));
+                looks.machine(kind),
+                looks.settings(own)));
       }
     }
     return checks;
-  }
-
-  private Phrase look(MachineKind kind) {
-    String key = "packet.guard." + kind.word();
-    return words.hasKey(key) ? words.say(key) : Naming.nothing();
-  }
-
-  /** The bound settings, then the controls, each once. */
-  private Phrase look(List<OperationRun> runs) {
-    Set<Phrase> look = new java.util.LinkedHashSet<>();
-    for (OperationRun run : runs) {
-      for (Setting setting : run.settings()) {
-        if (setting.kind() == Setting.Kind.BOUND) {
-          look.add(
-              words.say(
-                  "packet.look.setting",
-                  naming.setting(setting.name()),
-                  naming.exactly(setting.value())));
-        }
-      }
-    }
-    for (OperationRun run : runs) {
-      run.operation().with().stream()
-          .sorted()
-          .map(c -> words.say("packet.control." + c.name().toLowerCase(java.util.Locale.ROOT)))
-          .forEach(look::add);
-    }
-    return words.list(List.copyOf(look));
   }
 
   static List<Answer> answers(Quiz quiz) {
@@ -285,16 +288,15 @@ final class KeyTables {
         words.say("packet.signal." + severity),
         StepPages.statement(first),
         Naming.typeset(first.source()),
-        fired.stream()
-            .map(c -> new Fired(c.step(), title(c.step()), Naming.typeset(c.why())))
-            .toList());
+        fired.stream().map(this::fired).toList());
   }
 
-  private String title(int step) {
-    return lesson.procedure().steps().stream()
-        .filter(s -> s.number() == step)
-        .map(Step::title)
-        .findFirst()
-        .orElse("");
+  private Fired fired(Caution caution) {
+    Step step =
+        lesson.procedure().steps().stream()
+            .filter(s -> s.number() == caution.step())
+            .findFirst()
+            .orElseThrow();
+    return new Fired(step.mark(), step.title(), Naming.typeset(caution.why()));
   }
 }

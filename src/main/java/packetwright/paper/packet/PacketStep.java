@@ -7,36 +7,73 @@ import packetwright.text.words.Phrase;
 /**
  * One step as it is printed.
  *
- * @param number the same in both documents
+ * @param mark as printed: {@code 3}, or {@code P1} on the preparation sheet
  * @param id for links
  * @param title as printed
  * @param tools machines first, in the order used
- * @param prepared whether the instructor has done it already: the student's packet prints it short
+ * @param prepared whether the instructor does it before class: only the key prints it
+ * @param back what comes back from a step that the instructor does between those of the student:
+ *     the student's packet prints it short; empty for every other step
  * @param prose what to do
  * @param settings what to set, a box for each set-up
+ * @param helpers what is made and used to help with the set-up
  * @param cautions most severe first
- * @param check machines whose set-up the instructor looks at before power goes on; may be empty
+ * @param check what is looked at before power goes on, and by whom; may be empty
+ * @param milling how boards of several thicknesses are planed; only where the instructor does it
  * @param drawings at this step
  */
 public record PacketStep(
-    int number,
+    String mark,
     String id,
     String title,
     List<Tool> tools,
     boolean prepared,
+    Phrase back,
     List<Prose> prose,
     List<SettingsBox> settings,
+    List<Phrase> helpers,
     List<Panel> cautions,
     Phrase check,
+    List<MillingTable> milling,
     List<Sheet> drawings) {
   /** Keeps its own copies. */
   public PacketStep {
     tools = List.copyOf(tools);
     prose = List.copyOf(prose);
     settings = List.copyOf(settings);
+    helpers = List.copyOf(helpers);
     cautions = List.copyOf(cautions);
+    milling = List.copyOf(milling);
     drawings = List.copyOf(drawings);
   }
+
+  /** Whether the instructor does it between steps of the student. */
+  public boolean isBetween() {
+    return !back.pieces().isEmpty();
+  }
+
+  /**
+   * The passes of boards that differ in thickness.
+   *
+   * @param boards the thickness of each
+   * @param rows a run of passes each
+   * @param last what the last pass is set by
+   */
+  public record MillingTable(Phrase boards, List<MillingRow> rows, Phrase last) {
+    /** Keeps its own copy. */
+    public MillingTable {
+      rows = List.copyOf(rows);
+    }
+  }
+
+  /**
+   * Passes at one go through the same boards.
+   *
+   * @param passes their numbers
+   * @param settings of the planer, one for each pass
+   * @param boards numbers of those that go through
+   */
+  public record MillingRow(Phrase passes, Phrase settings, Phrase boards) {}
 
   /**
    * A machine or hand tool.

@@ -16,7 +16,6 @@ import packetwright.definition.size.Evaluated;
 import packetwright.definition.size.Size;
 import packetwright.drawing.sheet.PartSheet;
 import packetwright.drawing.sheet.Sheet;
-import packetwright.paper.packet.StudentPacket.BlankRow;
 import packetwright.paper.packet.StudentPacket.Cover;
 import packetwright.paper.packet.StudentPacket.PartRow;
 import packetwright.paper.packet.StudentPacket.Question;
@@ -71,14 +70,16 @@ public final class Packets {
   }
 
   private StudentPacket student(List<PacketStep> steps, PlaceText text) {
+    Handout handout = new Handout(lesson, naming);
     return new StudentPacket(
         heading(),
         cover(text),
         new Pictures(lesson, words).apart(),
         PartSheet.drawAll(lesson.parts(), this::material, rule, words),
         lesson.parts().stream().map(this::row).toList(),
-        lesson.blanks().stream().map(this::row).toList(),
-        steps,
+        handout.handed(),
+        handout.rough(),
+        steps.stream().filter(s -> !s.prepared()).toList(),
         new Fitting(lesson, naming).sheet(),
         quizPage(),
         lesson.project().rubric().stream().map(this::rubric).toList(),
@@ -89,9 +90,12 @@ public final class Packets {
     KeyTables tables = new KeyTables(lesson, naming, pages);
     return new AnswerKey(
         heading(),
-        List.of(words.say("packet.result")),
+        tables.result(),
         tables.substituted(),
         steps.stream().filter(PacketStep::prepared).toList(),
+        steps.stream().filter(PacketStep::isBetween).toList(),
+        new HelperLines(lesson, naming).rows(),
+        new HelperLines(lesson, naming).stock(),
         tables.sizes(),
         tables.blanks(),
         tables.settings(),
@@ -190,16 +194,6 @@ public final class Packets {
     return size == null || size.fitted().isEmpty()
         ? printed
         : words.say("packet.cut_to_fit", printed);
-  }
-
-  private BlankRow row(Blank blank) {
-    return new BlankRow(
-        Phrase.of(Naming.title(blank.name())),
-        words.list(blank.pieces().stream().map(p -> Phrase.of(Naming.plain(p))).toList()),
-        Phrase.of(Naming.plain(blank.material())),
-        naming.size(blank.length().total()),
-        naming.size(blank.width().total()),
-        naming.size(blank.thickness()));
   }
 
   private QuizPage quizPage() {

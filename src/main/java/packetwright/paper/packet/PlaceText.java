@@ -102,7 +102,7 @@ final class PlaceText {
     public List<Phrase.Piece> step(Block.StepPlace place) {
       for (Step other : lesson.procedure().steps()) {
         if (other.id().equals(place.id())) {
-          return List.of(new Phrase.Text(Integer.toString(other.number())));
+          return List.of(new Phrase.Text(other.mark()));
         }
       }
       throw new IllegalStateException("no step " + place.id());

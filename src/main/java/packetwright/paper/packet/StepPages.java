@@ -29,12 +29,14 @@ final class StepPages {
   private final Words words;
   private final PlaceText text;
   private final Sheet alert;
+  private final FastenerWords fasteners;
 
   StepPages(Lesson lesson, Naming naming, PlaceText text) {
     this.lesson = lesson;
     this.naming = naming;
     this.words = naming.words();
     this.text = text;
+    this.fasteners = new FastenerWords(lesson, naming);
     this.alert = Signs.sheet("alert", 23, words.plain("packet.alert"));
   }
 
@@ -44,21 +46,25 @@ final class StepPages {
 
   private PacketStep step(Step step) {
     List<OperationRun> runs = lesson.run().ofStep(step.number());
+    boolean isBetween = isInstructors(step) && !step.isPreparation();
     return new PacketStep(
-        step.number(),
+        step.mark(),
         step.id(),
         step.title(),
         tools(runs),
-        isPrepared(step),
+        step.isPreparation(),
+        isBetween ? new Handout(lesson, naming).back(runs) : Naming.nothing(),
         text.fill(step.prose(), step),
         settings(runs),
+        new HelperLines(lesson, naming).of(runs),
         panels(step.number()),
-        check(runs),
+        isInstructors(step) ? ownCheck(runs) : check(runs),
+        isInstructors(step) ? new MillingTables(lesson, naming).of(runs) : List.of(),
         drawings(runs));
   }
 
   /** Whether the instructor does all of it. */
-  private static boolean isPrepared(Step step) {
+  private static boolean isInstructors(Step step) {
     return !step.operations().isEmpty()
         && step.operations().stream().allMatch(o -> o.by() == By.INSTRUCTOR);
   }
@@ -82,9 +88,11 @@ final class StepPages {
   private List<PacketStep.SettingsBox> settings(List<OperationRun> runs) {
     Map<List<PacketStep.Setting>, Phrase> boxes = new LinkedHashMap<>();
     for (OperationRun run : runs) {
-      if (!run.settings().isEmpty()) {
-        boxes.putIfAbsent(
-            run.settings().stream().map(this::setting).toList(), naming.work(run.operation()));
+      List<PacketStep.Setting> lines =
+          new ArrayList<>(run.settings().stream().map(this::setting).toList());
+      lines.addAll(fasteners.lines(run));
+      if (!lines.isEmpty()) {
+        boxes.putIfAbsent(lines, naming.work(run.operation()));
       }
     }
     List<PacketStep.SettingsBox> list = new ArrayList<>();
@@ -162,6 +170,22 @@ final class StepPages {
         : words.say("packet.check.ask", words.list(machines));
   }
 
+  /** What the instructor looks at where no student stands at the machine. */
+  private Phrase ownCheck(List<OperationRun> runs) {
+    Looks looks = new Looks(naming);
+    List<Phrase.Piece> said = new ArrayList<>();
+    for (MachineKind kind : lesson.shop().setupCheck()) {
+      List<OperationRun> own = runs.stream().filter(r -> r.tool() == kind).toList();
+      if (!own.isEmpty()) {
+        Phrase look = words.say("packet.check.own", naming.machine(kind), looks.machine(kind));
+        Phrase set = looks.settings(own);
+        look = set.pieces().isEmpty() ? look : words.say("packet.check.own.set", look, set);
+        said.addAll((said.isEmpty() ? look : words.say("packet.check.next", look)).pieces());
+      }
+    }
+    return new Phrase(said);
+  }
+
   /** Machines whose set-up a student makes and the instructor looks at, in the order used. */
   Set<MachineKind> checked(List<OperationRun> runs) {
     Set<MachineKind> kinds = new LinkedHashSet<>();
@@ -181,12 +205,24 @@ final class StepPages {
     return name.toLowerCase(Locale.ROOT);
   }
 
+  /** What tells a blank's second lay-out from its first. */
+  private String again(OperationRun run, Layout layout) {
+    List<OperationRun> all = lesson.run().operations();
+    long earlier =
+        all.subList(0, all.indexOf(run)).stream()
+            .map(OperationRun::layout)
+            .filter(other -> other != null && other.blank().equals(layout.blank()))
+            .count();
+    return earlier == 0 ? "" : "-" + (earlier + 1);
+  }
+
   private List<Sheet> drawings(List<OperationRun> runs) {
     List<Sheet> sheets = new ArrayList<>();
     for (OperationRun run : runs) {
       Layout layout = run.layout();
       if (layout != null) {
-        sheets.add(LayoutSheet.draw(layout, naming.rule(), words));
+        Sheet sheet = LayoutSheet.draw(layout, naming.rule(), words);
+        sheets.add(sheet.named(sheet.name() + again(run, layout)));
       }
     }
     return sheets;

@@ -12,8 +12,9 @@ import packetwright.text.words.Phrase;
  * @param apart the parts taken apart; none or one
  * @param drawings of the parts, a sheet each
  * @param parts table of finished parts
- * @param blanks table of rough pieces
- * @param steps numbered as in the key
+ * @param handed pieces that the instructor hands out, as they are then
+ * @param blanks pieces that students cut roughly themselves
+ * @param steps numbered from 1; what the instructor does before class is not among them
  * @param fitting where measurements are written down
  * @param quiz last pages
  * @param rubric rows that the student assesses, each with its limit
@@ -25,6 +26,7 @@ public record StudentPacket(
     List<Sheet> apart,
     List<Sheet> drawings,
     List<PartRow> parts,
+    List<BlankRow> handed,
     List<BlankRow> blanks,
     List<PacketStep> steps,
     FittingSheet fitting,
@@ -36,6 +38,7 @@ public record StudentPacket(
     apart = List.copyOf(apart);
     drawings = List.copyOf(drawings);
     parts = List.copyOf(parts);
+    handed = List.copyOf(handed);
     blanks = List.copyOf(blanks);
     steps = List.copyOf(steps);
     rubric = List.copyOf(rubric);
@@ -111,17 +114,24 @@ public record StudentPacket(
       Phrase thickness) {}
 
   /**
-   * A line of the rough pieces' table.
+   * A piece that parts are cut from.
    *
    * @param name as printed
    * @param pieces what is cut from it
    * @param material as printed
-   * @param length rough
-   * @param width rough
-   * @param thickness as bought
+   * @param length as handed out, or rough
+   * @param width as handed out, or rough
+   * @param thickness as handed out, or as bought
+   * @param done what the instructor has done to it; empty where students do all of it
    */
   public record BlankRow(
-      Phrase name, Phrase pieces, Phrase material, Phrase length, Phrase width, Phrase thickness) {}
+      Phrase name,
+      Phrase pieces,
+      Phrase material,
+      Phrase length,
+      Phrase width,
+      Phrase thickness,
+      Phrase done) {}
 
   /**
    * Where a student writes what was measured.

@@ -118,7 +118,7 @@ public final class LessonJson {
     List<Object> steps = new ArrayList<>();
     for (Step step : lesson.procedure().steps()) {
       Map<String, Object> entry = new LinkedHashMap<>();
-      entry.put("number", step.number());
+      entry.put("number", step.mark());
       entry.put("id", step.id());
       entry.put("title", step.title());
       entry.put(

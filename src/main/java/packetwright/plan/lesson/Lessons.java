@@ -82,10 +82,9 @@ public final class Lessons {
     Project project = findings.take(ProjectReader.read(folder));
     Shop shop = findings.take(shop(folder, request));
     // What is wrong in the procedure is said even where the project or the shop cannot be read.
-    Set<String> known = project == null ? null : project.options().keySet();
     Shop readable = shop == null ? ShopReader.builtIn() : shop;
     Procedure procedure =
-        findings.take(procedure(folder, new Variant(readable, known, request.options())));
+        findings.take(procedure(folder, Variant.of(readable, project, request.options())));
     if (project == null || shop == null) {
       return null;
     }
@@ -110,7 +109,8 @@ public final class Lessons {
     Sizes sizes = given.with(Blanks.sizes(blanks));
     Run run =
         findings.take(
-            Simulation.run(new Simulation.Inputs(project, procedure, shop, sizes, parts, blanks)));
+            Simulation.run(
+                new Simulation.Inputs(project, procedure, shop, sizes, parts, blanks, assembly)));
     if (run == null || assembly == null) {
       return null;
     }

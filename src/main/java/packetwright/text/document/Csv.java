@@ -45,7 +45,10 @@ public final class Csv {
     }
   }
 
-  /** The table in a file, whose lines end in line feeds; rows that cannot be read are left out. */
+  /**
+   * The table in a file, whose lines end in line feeds; rows that cannot be read are left out, and
+   * nothing is kept of a table that is too large or has no header that can be read.
+   */
   public static Checked<Table> read(String file, String text) {
     Csv csv = new Csv(file);
     Table table = csv.table(text.split("\n", -1));
@@ -59,7 +62,7 @@ public final class Csv {
       List<Located<String>> cells = lines[i].isBlank() ? null : cells(lines[i], i + 1);
       if (rows.size() == MAX_ROWS && cells != null) {
         tooLarge(new Span(file, i + 1, 1, 1), "rows", MAX_ROWS);
-        break;
+        return null;
       } else if (header == null && cells != null) {
         header = cells;
       } else if (header == null && !lines[i].isBlank()) {

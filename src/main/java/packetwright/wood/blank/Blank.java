@@ -3,6 +3,7 @@ package packetwright.wood.blank;
 import java.util.List;
 import packetwright.definition.project.Project.Bought;
 import packetwright.text.measure.Length;
+import packetwright.text.source.Located;
 import packetwright.text.source.Span;
 
 /**
@@ -15,6 +16,7 @@ import packetwright.text.source.Span;
  * @param length how its rough length is reckoned
  * @param width how its rough width is reckoned
  * @param thickness as bought
+ * @param boards what it is made of
  * @param at where it is defined
  */
 public record Blank(
@@ -25,10 +27,36 @@ public record Blank(
     Reckoning length,
     Reckoning width,
     Length thickness,
+    Boards boards,
     Span at) {
   /** Keeps its own copy. */
   public Blank {
     pieces = List.copyOf(pieces);
+  }
+
+  /** Whether it is glued up from boards. */
+  public boolean isGluedUp() {
+    return boards.count() > 1;
+  }
+
+  /**
+   * What a blank is made of.
+   *
+   * @param count of boards glued edge to edge; 1 for a single board
+   * @param width how each board's rough width is reckoned; as the blank's for a single board
+   * @param atHand thickness of each of the class's boards, with its place; empty when all are as
+   *     sold
+   */
+  public record Boards(int count, Reckoning width, List<Located<Length>> atHand) {
+    /** Keeps its own copy. */
+    public Boards {
+      atHand = List.copyOf(atHand);
+    }
+
+    /** The thicknesses alone. */
+    public List<Length> thicknesses() {
+      return atHand.stream().map(Located::value).toList();
+    }
   }
 
   /**

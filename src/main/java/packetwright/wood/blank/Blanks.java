@@ -27,6 +27,7 @@ import packetwright.text.source.Checked;
 import packetwright.text.source.Finding;
 import packetwright.text.source.Findings;
 import packetwright.text.source.Located;
+import packetwright.wood.blank.Blank.Boards;
 import packetwright.wood.blank.Blank.Item;
 import packetwright.wood.blank.Blank.Reckoning;
 import packetwright.wood.part.Part;
@@ -90,6 +91,7 @@ public final class Blanks {
     String name = definition.name().value();
     List<String> pieces = pieces(definition);
     Material material = material(definition);
+    Reckoning width = width(definition, pieces);
     Blank blank =
         new Blank(
             name,
@@ -97,8 +99,9 @@ public final class Blanks {
             definition.bought(),
             pieces,
             length(definition, pieces),
-            width(definition, pieces),
+            width,
             thickness(definition, material, pieces),
+            boards(definition, material, width),
             definition.name().at());
     if (definition.bought() == Bought.SHEET) {
       // A blank may lie either way on a sheet.
@@ -107,9 +110,62 @@ public final class Blanks {
       requireStock(blank, "wide", blank.width().total(), sheet.stream().reduce(Length::min));
     } else {
       requireStock(blank, "long", blank.length().total(), longest(lengths(material.lengths())));
-      requireStock(blank, "wide", blank.width().total(), longest(lengths(material.widths())));
+      Length wide = blank.boards().width().total();
+      requireStock(blank, "wide", wide, longest(lengths(material.widths())));
     }
     return blank;
+  }
+
+  private Boards boards(BlankDefinition definition, Material material, Reckoning width) {
+    List<Located<Length>> atHand =
+        definition.bought() == Bought.SHEET
+            ? List.of()
+            : material.boards().stream()
+                .map(b -> new Located<>(b.value().asLength(), b.at()))
+                .toList();
+    int count = definition.boards();
+    if (count == 1) {
+      return new Boards(1, width, atHand);
+    }
+    if (definition.bought() == Bought.SHEET) {
+      findings.add(
+          Finding.error(
+              "glue-up",
+              definition.name().at(),
+              "`" + definition.name().value() + "` is cut from a sheet, and a sheet is one piece",
+              "delete `boards`, or choose boards as the material"));
+    }
+    // The boards are glued before anything is cut off: their edges are all that is lost.
+    Length joints = shop.allowance("edge_joint").times(edgesJointed(definition));
+    Reckoning each =
+        new Reckoning(
+            List.of(
+                new Item("blank.share", "", width.total().dividedBy(count)),
+                new Item("blank.edges_jointed", "", joints.dividedBy(count))));
+    return new Boards(count, each, atHand);
+  }
+
+  /** How many edges of a blank's boards are jointed before they are glued. */
+  private int edgesJointed(BlankDefinition definition) {
+    String name = definition.name().value();
+    int edges = 0;
+    for (Operation operation : operations) {
+      if (isGlueUp(operation, name)) {
+        return edges;
+      }
+      if (operation.verb().value() == Verb.JOINT_EDGE) {
+        for (Located<String> target : operation.targets()) {
+          edges += target.value().equals(name) ? definition.boards() : 0;
+          edges += target.value().startsWith(name + " ") ? 1 : 0;
+        }
+      }
+    }
+    return edges;
+  }
+
+  private static boolean isGlueUp(Operation operation, String blank) {
+    Located<String> makes = operation.makes();
+    return operation.verb().value() == Verb.GLUE && makes != null && makes.value().equals(blank);
   }
 
   private static List<Length> lengths(List<Located<Quantity>> sold) {
@@ -234,7 +290,7 @@ public final class Blanks {
     Length widest =
         pieces.stream().map(p -> partOf(p).solid().width()).reduce(Length.ZERO, Length::max);
     items.add(new Item("blank.width", "", to == null ? widest : evaluate(to)));
-    if (does(Verb.JOINT_EDGE, definition)) {
+    if (isJointed(definition)) {
       items.add(new Item("blank.edge_joint", "", shop.allowance("edge_joint")));
     }
     // Where nothing rips it to width, the room for it stays, so that the run shows that it is
@@ -245,6 +301,21 @@ public final class Blanks {
       items.add(new Item("blank." + strip, "", shop.allowance(strip)));
     }
     return new Reckoning(items);
+  }
+
+  /** Whether an edge of the whole blank is jointed; of a glued-up one, after the glue. */
+  private boolean isJointed(BlankDefinition definition) {
+    String name = definition.name().value();
+    boolean isWhole = definition.boards() == 1;
+    for (Operation operation : operations) {
+      isWhole |= isGlueUp(operation, name);
+      if (isWhole
+          && operation.verb().value() == Verb.JOINT_EDGE
+          && operation.targets().stream().anyMatch(t -> t.value().equals(name))) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private boolean does(Verb verb, BlankDefinition definition) {

@@ -74,7 +74,7 @@ record RefusalReport(Run run, Rule rule) {
       return refusal.hint();
     }
     return "move this operation to step "
-        + earlier.step().number()
+        + earlier.step().mark()
         + ", where the piece is "
         + print(then.solid().length())
         + " long, or "

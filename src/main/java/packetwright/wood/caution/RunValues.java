@@ -101,9 +101,38 @@ record RunValues(OperationRun run, Map<String, Limit> limits) implements Values 
       case "through" -> Value.of(work != null && work.isThrough());
       case "along" -> Value.of(work != null && work.feed() == Feed.ALONG);
       case "across" -> Value.of(work != null && work.feed() == Feed.ACROSS);
+      case "freehand" -> Value.of(work != null && work.feed() == Feed.FREEHAND);
+      case "radius" -> Value.of(radius());
       case "clamped" -> Value.of(work != null && work.feed() == Feed.CLAMPED);
       default -> null;
     };
+  }
+
+  /** Of the curve that a saw follows: as set, or as its length and rise make it. */
+  private Length radius() {
+    if (run.operation().verb().value() != Verb.SAW_CURVE) {
+      return Length.ZERO;
+    }
+    Length rise = length("rise");
+    if (rise.signum() == 0) {
+      return length("radius");
+    }
+    Rational half = length("length").dividedBy(2).inches();
+    Rational high = rise.inches();
+    return new Length(
+        half.times(half).plus(high.times(high)).dividedBy(high.times(Rational.of(2))));
+  }
+
+  private Length length(String setting) {
+    return run.settings().stream()
+        .filter(s -> s.name().equals(setting))
+        .map(s -> s.value().asLength())
+        .findFirst()
+        .orElse(Length.ZERO);
+  }
+
+  private boolean isSet(String setting) {
+    return run.settings().stream().anyMatch(s -> s.name().equals(setting));
   }
 
   private @Nullable Value machine(String name) {
@@ -142,6 +171,8 @@ record RunValues(OperationRun run, Map<String, Limit> limits) implements Values 
       case "always" -> Value.of(true);
       case "powered" -> Value.of(tool != null && tool.isPowered());
       case "stop" -> Value.of(run.operation().stop());
+      case "tilted" -> Value.of(isSet("tilt"));
+      case "slanted" -> Value.of(isSet("angle"));
       case "stacked" -> Value.of(run.operation().stacked() > 1);
       default -> control(name);
     };

@@ -10,10 +10,13 @@ import packetwright.definition.project.PartDefinition.FeatureKind;
 import packetwright.definition.project.Side;
 import packetwright.definition.shop.MachineKind;
 import packetwright.definition.size.Size;
+import packetwright.text.measure.Length;
 import packetwright.text.source.Located;
 import packetwright.wood.operation.Simulation.Outcome;
 import packetwright.wood.part.Part;
+import packetwright.wood.setup.Setting.Kind;
 import packetwright.wood.workpiece.Workpiece;
+import packetwright.wood.workpiece.Workpiece.History;
 import packetwright.wood.workpiece.Workpiece.State;
 
 /** What is done at the bench: laying out, measuring, sanding, easing, finishing. */
@@ -72,9 +75,62 @@ final class Handwork {
     if (stacked > pieces.size()) {
       s.error(
           "stack-too-large",
-          "there are only " + pieces.size() + " pieces to stack here, and not " + stacked,
+          "a stack of " + stacked + " needs more pieces than are here: " + pieces.size(),
           "lower `stacked`");
     }
+  }
+
+  static @Nullable Outcome cutToFit(Situation s) {
+    MachineKind tool = s.tool(MachineKind.BLOCK_PLANE);
+    Workpiece piece = s.piece(s.target());
+    Part part = piece == null ? null : s.inputs().part(Part.nameOf(piece.name()));
+    if (piece == null || part == null) {
+      if (piece != null) {
+        s.error(
+            "unknown-part",
+            s.target().at(),
+            "`" + piece.name() + "` is a blank, and a part is trimmed",
+            "name a part");
+      }
+      return null;
+    }
+    History history = piece.history();
+    boolean isOnlyWide = history.over().signum() <= 0 && history.wide().signum() > 0;
+    Side usual = isOnlyWide ? Side.TOP : Side.RIGHT;
+    Side side = s.operation().sides().isEmpty() ? usual : s.operation().sides().get(0);
+    boolean isWidth = side.axis() == 1;
+    if ((isWidth ? history.wide() : history.over()).signum() <= 0) {
+      s.error(
+          "nothing-to-trim",
+          "`" + piece.name() + "` was not left " + (isWidth ? "wide" : "long"),
+          "add `leave:` to the " + (isWidth ? "rip" : "crosscut") + " that makes it");
+    }
+    Length now = piece.solid().extent(side.axis());
+    Length wanted =
+        isWidth
+            ? s.set("width", part.solid().width(), "", Kind.BOUND, widthTolerance(s, part))
+            : s.set("length", part.solid().length(), "", Kind.BOUND, lengthTolerance(s, part));
+    if (now.isLess(wanted)) {
+      return Parting.tooShort(s, piece, wanted);
+    }
+    Workpiece cut =
+        side.isFar()
+            ? piece.slice(side.axis(), Length.ZERO, wanted, s.index())
+            : piece.slice(side.axis(), now.minus(wanted), now, s.index());
+    History trimmed =
+        isWidth ? cut.history().withWide(Length.ZERO) : cut.history().withOver(Length.ZERO);
+    State[] made =
+        isWidth ? new State[] {State.STRAIGHT, State.SQUARE} : new State[] {State.SQUARE};
+    Workpiece fitted = cut.withHistory(trimmed.laidOut(false)).fresh(side, made);
+    return s.done(s.bench().with(fitted), tool, List.of(piece), List.of(fitted), null);
+  }
+
+  private static @Nullable Length lengthTolerance(Situation s, Part part) {
+    return s.tolerance(part.name() + ".length");
+  }
+
+  private static @Nullable Length widthTolerance(Situation s, Part part) {
+    return s.tolerance(part.name() + ".width");
   }
 
   static @Nullable Outcome inspect(Situation s) {
@@ -177,6 +233,10 @@ final class Handwork {
       Workpiece changed = piece;
       for (Side side : sides(s)) {
         changed = changed.with(side, state);
+        // What stands up at a glue line is sanded level.
+        if (state == State.SANDED && side.axis() == 2 && GlueUp.isGlued(s, piece)) {
+          changed = changed.with(side, State.FLAT);
+        }
       }
       after.add(changed);
     }

@@ -5,18 +5,34 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import packetwright.definition.procedure.Verb;
 import packetwright.definition.project.AssemblyDefinition.Joint;
+import packetwright.definition.project.Project.Supply;
 import packetwright.definition.project.Side;
 import packetwright.definition.shop.MachineKind;
+import packetwright.text.source.Checked;
+import packetwright.text.source.Finding;
 import packetwright.text.source.Located;
 import packetwright.text.source.NearMiss;
+import packetwright.wood.assembly.Assembly;
+import packetwright.wood.assembly.Fastener;
+import packetwright.wood.assembly.FastenerPlacing;
+import packetwright.wood.assembly.Fastening;
+import packetwright.wood.blank.Blank;
+import packetwright.wood.operation.Simulation.Inputs;
 import packetwright.wood.operation.Simulation.Outcome;
+import packetwright.wood.part.Box;
 import packetwright.wood.workpiece.Bench;
 import packetwright.wood.workpiece.Workpiece;
 import packetwright.wood.workpiece.Workpiece.State;
 
 /** Putting pieces together: without glue, with glue, with fasteners. */
 final class Joining {
+  /** Kinds of joint that come apart unless they are glued or fastened. */
+  private static final Set<String> HELD = Set.of("rabbet", "butt", "dado");
+
+  private static final Set<Verb> HOLDING = Set.of(Verb.GLUE, Verb.NAIL, Verb.SCREW);
+
   private Joining() {}
 
   static @Nullable Outcome dryFit(Situation s) {
@@ -32,6 +48,11 @@ final class Joining {
   }
 
   static @Nullable Outcome glue(Situation s) {
+    Blank blank = GlueUp.made(s);
+    return blank == null ? glueJoints(s) : GlueUp.glue(s, blank);
+  }
+
+  private static @Nullable Outcome glueJoints(Situation s) {
     List<Joint> joints = joints(s);
     List<Workpiece> pieces = pieces(s, joints);
     if (pieces.isEmpty()) {
@@ -46,25 +67,7 @@ final class Joining {
             "leave it out, or write `glued: true` in the joint");
       }
     }
-    List<String> unfitted =
-        pieces.stream()
-            .map(Workpiece::name)
-            .filter(name -> !s.bench().dryFitted().contains(name))
-            .toList();
-    if (!unfitted.isEmpty()) {
-      s.error(
-          "no-dry-fit",
-          Listing.of(unfitted)
-              + (unfitted.size() == 1 ? " has" : " have")
-              + " not been fitted dry before the glue",
-          "add `- dry_fit:` with the same parts to an earlier step");
-    }
-    s.requireAll(
-        "inside-not-sanded",
-        pieces,
-        List.of(Side.INSIDE),
-        State.SANDED,
-        "add `- sand:` with `sides: inside` before the glue closes it in");
+    requireReady(s, pieces);
     Located<String> makes = s.operation().makes();
     Bench bench = s.bench();
     if (makes != null) {
@@ -88,16 +91,140 @@ final class Joining {
     return List.copyOf(all);
   }
 
+  /** Notes an error where a piece has not been put in its place without glue. */
+  static void requireFitted(Situation s, List<Workpiece> pieces) {
+    List<String> unfitted =
+        pieces.stream()
+            .map(Workpiece::name)
+            .filter(name -> !s.bench().dryFitted().contains(name))
+            .toList();
+    if (!unfitted.isEmpty()) {
+      String work = s.operation().verb().value() == Verb.GLUE ? "glue" : "fasteners";
+      s.error(
+          "no-dry-fit",
+          Listing.of(unfitted)
+              + (unfitted.size() == 1 ? " has" : " have")
+              + " not been fitted dry before the "
+              + work,
+          "add `- dry_fit:` with the same parts to an earlier step");
+    }
+  }
+
+  /**
+   * Pieces that are joined for good have all their joints cut, have been fitted dry, and sanded
+   * where a finish is to come.
+   */
+  private static void requireReady(Situation s, List<Workpiece> pieces) {
+    requireFitted(s, pieces);
+    for (Workpiece piece : pieces) {
+      Handwork.requireCut(s, piece, "it cannot be joined");
+    }
+    if (getsFinish(s)) {
+      s.requireAll(
+          "inside-not-sanded",
+          pieces,
+          List.of(Side.INSIDE),
+          State.SANDED,
+          "add `- sand:` with `sides: inside` before the pieces are joined");
+    }
+  }
+
+  /** Whether anything is finished; what stays raw, like a home for birds, may stay rough inside. */
+  private static boolean getsFinish(Situation s) {
+    return s.inputs().procedure().steps().stream()
+        .flatMap(step -> step.operations().stream())
+        .anyMatch(operation -> operation.verb().value() == Verb.FINISH);
+  }
+
   static @Nullable Outcome fasten(Situation s) {
-    List<Workpiece> pieces = pieces(s, joints(s));
+    List<Joint> joints = joints(s);
+    List<Workpiece> pieces = pieces(s, joints);
     if (pieces.isEmpty()) {
       return null;
     }
-    MachineKind tool = s.tool(MachineKind.NAILER);
-    return s.done(s.bench(), tool, pieces, pieces, null);
+    requireReady(s, pieces);
+    boolean isNail = s.operation().verb().value() == Verb.NAIL;
+    MachineKind tool = isNail ? s.tool(MachineKind.NAILER) : tool(s);
+    Outcome outcome = s.done(s.bench(), tool, pieces, pieces, null);
+    return new Outcome(outcome.bench(), outcome.run().with(fastened(s, joints)));
   }
 
-  private static @Nullable MachineKind tool(Situation s) {
+  private static List<Fastening> fastened(Situation s, List<Joint> joints) {
+    Assembly assembly = s.inputs().assembly();
+    Fastener fastener = fastener(s);
+    if (assembly == null || fastener == null) {
+      return List.of();
+    }
+    List<Fastening> fastened = new ArrayList<>();
+    List<Box> taken = new ArrayList<>();
+    s.earlier().forEach(run -> run.fastened().forEach(f -> taken.addAll(f.prisms())));
+    for (Joint joint : joints) {
+      FastenerPlacing placing =
+          new FastenerPlacing(
+              assembly, fastener, s.inputs().project().rule(), s.operation().place());
+      Checked<List<Fastening>> placed = placing.place(joint, taken);
+      // Four corners that lack the same thing lack one thing.
+      s.addAll(
+          placed.findings().stream()
+              .filter(f -> s.told().isNew(f.code(), f.hint(), String.valueOf(s.index())))
+              .toList());
+      List<Fastening> good = placed.valueOrNull();
+      if (good != null) {
+        fastened.addAll(good);
+        good.forEach(f -> taken.addAll(f.prisms()));
+      }
+    }
+    return fastened;
+  }
+
+  /** The one supply used that has a length; none, or several, are a finding. */
+  private static @Nullable Fastener fastener(Situation s) {
+    boolean isNail = s.operation().verb().value() == Verb.NAIL;
+    Fastener.Kind kind = isNail ? Fastener.Kind.NAIL : Fastener.Kind.SCREW;
+    List<Fastener> fasteners = new ArrayList<>();
+    for (Supply supply : s.inputs().project().supplies()) {
+      boolean isUsed =
+          s.operation().using().stream().anyMatch(u -> u.value().equals(supply.name().value()));
+      Fastener fastener = isUsed ? Fastener.of(supply, kind) : null;
+      if (fastener != null) {
+        fasteners.add(fastener);
+      }
+    }
+    if (fasteners.size() == 1) {
+      return fasteners.get(0);
+    }
+    s.error(
+        "no-fastener",
+        fasteners.isEmpty()
+            ? "nothing says which fastener is driven, or how long it is"
+            : "`using` names more than one fastener",
+        "write `using:` with one supply that has a `length`");
+    return null;
+  }
+
+  /** Joints that nothing holds together at the end of the procedure. */
+  static List<Finding> loose(Inputs inputs) {
+    Set<String> held = new LinkedHashSet<>();
+    inputs.procedure().steps().stream()
+        .flatMap(step -> step.operations().stream())
+        .filter(operation -> HOLDING.contains(operation.verb().value()))
+        .forEach(operation -> operation.targets().forEach(target -> held.add(target.value())));
+    return inputs.project().assembly().joints().stream()
+        .filter(joint -> HELD.contains(joint.kind()) && !held.contains(joint.name().value()))
+        .map(Joining::loose)
+        .toList();
+  }
+
+  private static Finding loose(Joint joint) {
+    String name = joint.name().value();
+    return Finding.error(
+        "joint-left-loose",
+        joint.name().at(),
+        "nothing glues, nails or screws the " + joint.kind() + " joint `" + name + "`",
+        "add `- glue: " + name + "`, `nail` or `screw` to a late step");
+  }
+
+  static @Nullable MachineKind tool(Situation s) {
     Located<MachineKind> at = s.operation().at();
     return at == null ? null : s.tool(at.value());
   }

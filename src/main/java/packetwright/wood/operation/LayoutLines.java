@@ -33,6 +33,12 @@ final class LayoutLines {
     List<Section> sections = new ArrayList<>();
     Length at = Length.ZERO;
     for (OperationRun cut : later) {
+      boolean isDrawnAnew =
+          cut.operation().verb().value() == Verb.LAY_OUT
+              && cut.before().stream().anyMatch(p -> p.name().equals(blank.name()));
+      if (isDrawnAnew) {
+        break;
+      }
       boolean partsIt =
           cut.operation().verb().value() == Verb.CROSSCUT
               && cut.before().get(0).name().equals(blank.name());

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import packetwright.definition.procedure.Verb;
 import packetwright.definition.project.Project.Bought;
 import packetwright.definition.project.Side;
 import packetwright.definition.shop.MachineKind;
@@ -17,6 +18,8 @@ import packetwright.wood.operation.OperationRun.Feed;
 import packetwright.wood.operation.OperationRun.Work;
 import packetwright.wood.operation.Simulation.Outcome;
 import packetwright.wood.part.Solid;
+import packetwright.wood.setup.Batch;
+import packetwright.wood.setup.MillingPlan;
 import packetwright.wood.setup.Setting.Kind;
 import packetwright.wood.workpiece.Workpiece;
 import packetwright.wood.workpiece.Workpiece.State;
@@ -31,7 +34,7 @@ final class Milling {
     if (blank == null) {
       throw new IllegalStateException("no blank " + target.value());
     }
-    if (s.bench().piece(blank.name()) != null || s.bench().gone().containsKey(blank.name())) {
+    if (!s.bench().named(blank.name()).isEmpty() || s.bench().gone().containsKey(blank.name())) {
       s.error(
           "blank-cut-twice",
           target.at(),
@@ -40,29 +43,41 @@ final class Milling {
     }
     MachineKind tool = s.tool(MachineKind.MITER_SAW);
     Length length = s.set("length", blank.length().total(), "", Kind.FREE, null);
-    Length width = s.set("width", blank.width().total(), "", Kind.FREE, null);
+    Length width = s.set("width", blank.boards().width().total(), "", Kind.FREE, null);
     Solid solid = Solid.block(length, width, blank.thickness());
-    Workpiece piece =
-        new Workpiece(blank.name(), blank.name(), solid, statesAsBought(blank.bought()));
+    List<Workpiece> pieces = new ArrayList<>();
+    for (String name : GlueUp.boardNames(blank)) {
+      pieces.add(new Workpiece(name, blank.name(), solid, statesAsBought(s, blank)));
+    }
     // A sheet goes along the fence of the table saw; a board is cut off across the grain.
     Feed feed = tool == MachineKind.TABLE_SAW ? Feed.ALONG : Feed.ACROSS;
     Work work = new Work(feed, Length.ZERO, blank.thickness(), length, Length.ZERO, true, Set.of());
-    return s.done(s.bench().with(piece), tool, List.of(), List.of(piece), work);
+    return s.done(s.bench().withAll(pieces), tool, List.of(), pieces, work);
   }
 
-  private static Map<Side, Set<State>> statesAsBought(Bought bought) {
+  private static Map<Side, Set<State>> statesAsBought(Situation s, Blank blank) {
+    Bought bought = blank.bought();
     Map<Side, Set<State>> states = new EnumMap<>(Side.class);
     if (bought != Bought.ROUGH) {
       states.put(Side.OUTSIDE, Set.of(State.FLAT));
       states.put(Side.INSIDE, Set.of(State.FLAT));
     }
-    if (bought == Bought.SURFACED_4) {
+    if (bought == Bought.SURFACED_4 || isAsWideAsTheSheet(s, blank)) {
       states.put(Side.TOP, Set.of(State.STRAIGHT, State.SQUARE));
     }
     if (bought == Bought.SURFACED_4 || bought == Bought.SHEET) {
       states.put(Side.BOTTOM, Set.of(State.STRAIGHT, State.SQUARE));
     }
     return states;
+  }
+
+  /** A strip as wide as the sheet keeps the edges that the factory made on both its sides. */
+  private static boolean isAsWideAsTheSheet(Situation s, Blank blank) {
+    return blank.bought() == Bought.SHEET
+        && s.inputs().project().materials().stream()
+            .filter(m -> m.name().value().equals(blank.material()))
+            .flatMap(m -> m.sheet().stream())
+            .anyMatch(side -> side.value().asLength().equals(blank.width().total()));
   }
 
   static @Nullable Outcome planeToThickness(Situation s) {
@@ -86,6 +101,9 @@ final class Milling {
     List<Workpiece> after = new ArrayList<>();
     Length most = Length.ZERO;
     for (Workpiece piece : before) {
+      if (isRefusedAsSheet(s, piece)) {
+        return null;
+      }
       Length off = piece.solid().thickness().minus(thickness);
       if (off.signum() < 0) {
         s.error(
@@ -96,17 +114,68 @@ final class Milling {
       }
       s.requireCapacity(tool, piece.solid().width());
       Side down = s.reference(piece.is(Side.OUTSIDE, State.FLAT) ? Side.OUTSIDE : Side.INSIDE);
-      s.require(
-          "no-flat-face", piece, down, State.FLAT, "joint a face first, or buy surfaced boards");
+      // The boards of a glued-up piece were flat: what stands up at its joints is planed away.
+      if (!GlueUp.isGlued(s, piece)) {
+        s.require(
+            "no-flat-face", piece, down, State.FLAT, "joint a face first, or buy surfaced boards");
+      }
       Workpiece planed =
           down == Side.OUTSIDE
               ? piece.slice(2, Length.ZERO, thickness, s.index())
               : piece.slice(2, off, piece.solid().thickness(), s.index());
-      after.add(planed.fresh(down.opposite(), State.FLAT));
-      most = most.max(off);
+      Workpiece flat = planed.fresh(down.opposite(), State.FLAT);
+      // A glued-up piece is turned over between passes, so that both faces come out level.
+      after.add(GlueUp.isGlued(s, piece) ? flat.with(down, State.FLAT) : flat);
+      most = most.max(off).max(mostOfBoards(s, piece, thickness));
     }
     Length depth = perPass(s, tool, most);
     return s.done(s.bench().withAll(after), tool, before, after, alongTheGrain(before, depth));
+  }
+
+  /**
+   * How much comes off the thickest of the class's boards, where they differ; each that is too thin
+   * is a finding.
+   */
+  private static Length mostOfBoards(Situation s, Workpiece piece, Length thickness) {
+    Blank blank = s.inputs().blank(piece.blank());
+    if (blank == null || isPlaned(s, piece)) {
+      return Length.ZERO;
+    }
+    Batch batch = Batch.of(piece, blank, s.inputs().shop());
+    List<Located<Length>> tooThin = batch.tooThin(thickness);
+    for (Located<Length> board : tooThin) {
+      if (s.told().isNew("board-too-thin", board.at().toString())) {
+        s.error(
+            "board-too-thin",
+            board.at(),
+            "board "
+                + batch.number(board)
+                + " is "
+                + s.print(board.value())
+                + " thick, too thin to be planed to "
+                + s.print(thickness),
+            "take it out of `boards`, or plane to a smaller thickness");
+      }
+    }
+    return MillingPlan.most(batch.thicknesses(), thickness, batch.rough());
+  }
+
+  private static boolean isPlaned(Situation s, Workpiece piece) {
+    int last = piece.history().extents().get(2);
+    return last >= 0 && s.earlier().get(last).operation().verb().value() == Verb.PLANE_TO_THICKNESS;
+  }
+
+  /** A sheet keeps its faces: they are thin layers over others that run across them. */
+  private static boolean isRefusedAsSheet(Situation s, Workpiece piece) {
+    Blank blank = s.inputs().blank(piece.blank());
+    boolean isSheet = blank != null && blank.bought() == Bought.SHEET;
+    if (isSheet) {
+      s.error(
+          "sheet-planed",
+          "`" + piece.name() + "` is cut from a sheet, and the faces of a sheet are not planed",
+          "delete the operation, and choose a sheet of the thickness that is wanted");
+    }
+    return isSheet;
   }
 
   static @Nullable Outcome jointFace(Situation s) {
@@ -144,6 +213,9 @@ final class Milling {
         return null;
       }
       boolean isFace = axis == 2;
+      if (isFace && isRefusedAsSheet(s, piece)) {
+        return null;
+      }
       s.requireCapacity(tool, isFace ? piece.solid().width() : Length.ZERO);
       Workpiece cut =
           side.isFar()

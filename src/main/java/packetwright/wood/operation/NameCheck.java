@@ -11,6 +11,7 @@ import packetwright.definition.procedure.Verb;
 import packetwright.definition.size.Size;
 import packetwright.text.source.Located;
 import packetwright.text.source.NearMiss;
+import packetwright.text.source.Span;
 import packetwright.wood.blank.Blank;
 import packetwright.wood.operation.Simulation.Inputs;
 import packetwright.wood.part.Part;
@@ -39,10 +40,30 @@ final class NameCheck {
         .using()
         .forEach(name -> names.require("unknown-supply", "supply", name, supplies));
     names.newName();
-    names.unread("leave", s.operation().leave(), Set.of(Verb.CROSSCUT));
+    names.unread("leave", s.operation().leave(), Set.of(Verb.CROSSCUT, Verb.RIP));
+    names.counted();
     names.unread("of", s.operation().of(), Set.of(Verb.CROSSCUT));
     names.unread("to", s.operation().to(), Set.of(Verb.PLANE_TO_THICKNESS, Verb.RIP));
     names.unread("makes", s.operation().makes(), Set.of(Verb.RIP, Verb.GLUE, Verb.DRY_FIT));
+  }
+
+  /** What is no text, and so has no place of its own. */
+  private void counted() {
+    Operation operation = s.operation();
+    Span at = operation.place();
+    boolean isTrim = operation.verb().value() == Verb.SQUARE_END;
+    if (operation.stop() && isTrim) {
+      s.error(
+          "stop-on-loose-piece",
+          "a stop at `square_end` would stand against the piece that comes off, which nobody holds",
+          "delete `stop`");
+    }
+    Set<Verb> stopped = Set.of(Verb.CROSSCUT, Verb.CUT, Verb.CUT_TO_FIT, Verb.DRILL);
+    unread("stop", operation.stop() && !isTrim ? new Located<>("", at) : null, stopped);
+    Set<Verb> stacked =
+        Set.of(Verb.CROSSCUT, Verb.CUT, Verb.CUT_TO_FIT, Verb.DRILL, Verb.SAW_CURVE);
+    unread("stacked", operation.stacked() > 1 ? new Located<>("", at) : null, stacked);
+    unread("count", operation.count() > 1 ? new Located<>("", at) : null, Set.of(Verb.CROSSCUT));
   }
 
   /** What an operation makes must not take the name of something else. */
@@ -53,6 +74,10 @@ final class NameCheck {
     }
     Set<String> taken = new TreeSet<>(blanks());
     inputs.parts().forEach(part -> taken.add(part.name()));
+    Blank gluedUp = GlueUp.made(s);
+    if (gluedUp != null) {
+      taken.remove(gluedUp.name());
+    }
     if (taken.contains(makes.value())) {
       s.error(
           "made-name-taken",
@@ -89,7 +114,14 @@ final class NameCheck {
           operation.targets().forEach(this::piece);
         }
       }
-      case GLUE, NAIL, SCREW -> Joining.joints(s);
+      case GLUE -> {
+        if (GlueUp.made(s) == null) {
+          Joining.joints(s);
+        } else {
+          operation.targets().forEach(this::piece);
+        }
+      }
+      case NAIL, SCREW -> Joining.joints(s);
       case INSPECT -> {
         List<Size> sizes = inputs.sizes().all();
         List<String> measured = sizes.stream().filter(Size::isMeasured).map(Size::name).toList();
@@ -147,6 +179,7 @@ final class NameCheck {
   /** Blanks, parts, their pieces, and whatever an operation makes. */
   private Set<String> pieces() {
     Set<String> names = new TreeSet<>(blanks());
+    inputs.blanks().forEach(blank -> names.addAll(GlueUp.boardNames(blank)));
     for (Part part : inputs.parts()) {
       names.add(part.name());
       for (int number = 1; number <= part.count(); number++) {

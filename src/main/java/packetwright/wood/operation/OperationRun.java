@@ -5,9 +5,11 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import packetwright.definition.procedure.Operation;
 import packetwright.definition.procedure.Step;
+import packetwright.definition.project.Side;
 import packetwright.definition.shop.Machine;
 import packetwright.definition.shop.MachineKind;
 import packetwright.text.measure.Length;
+import packetwright.wood.assembly.Fastening;
 import packetwright.wood.setup.Setting;
 import packetwright.wood.workpiece.Layout;
 import packetwright.wood.workpiece.Workpiece;
@@ -24,6 +26,7 @@ import packetwright.wood.workpiece.Workpiece;
  * @param settings in the order they are set
  * @param work what the cut does to the piece; null when nothing is cut
  * @param layout lines drawn, or none
+ * @param fastened where fasteners go, joint by joint; empty for other work
  */
 public record OperationRun(
     Step step,
@@ -34,12 +37,49 @@ public record OperationRun(
     List<Workpiece> after,
     List<Setting> settings,
     @Nullable Work work,
-    @Nullable Layout layout) {
+    @Nullable Layout layout,
+    List<Fastening> fastened) {
   /** Keeps its own copies. */
   public OperationRun {
     before = List.copyOf(before);
     after = List.copyOf(after);
     settings = List.copyOf(settings);
+    fastened = List.copyOf(fastened);
+  }
+
+  /** Work without fasteners. */
+  public OperationRun(
+      Step step,
+      Operation operation,
+      @Nullable MachineKind tool,
+      @Nullable Machine machine,
+      List<Workpiece> before,
+      List<Workpiece> after,
+      List<Setting> settings,
+      @Nullable Work work,
+      @Nullable Layout layout) {
+    this(step, operation, tool, machine, before, after, settings, work, layout, List.of());
+  }
+
+  /** The same with fasteners. */
+  OperationRun with(List<Fastening> placed) {
+    return new OperationRun(
+        step, operation, tool, machine, before, after, settings, work, layout, placed);
+  }
+
+  /**
+   * On which side of its line the blade runs, as seen from the piece that the cut is measured on:
+   * always the side of the waste or of what is left. None where a cut has no line.
+   */
+  public @Nullable Side kerfSide() {
+    List<Side> from = operation.from();
+    List<Side> sides = operation.sides();
+    return switch (operation.verb().value()) {
+      case CROSSCUT -> (from.isEmpty() ? Side.LEFT : from.get(0)).opposite();
+      case RIP -> (from.isEmpty() ? Side.BOTTOM : from.get(0)).opposite();
+      case SQUARE_END -> sides.isEmpty() ? Side.LEFT : sides.get(0);
+      default -> null;
+    };
   }
 
   /**

@@ -74,6 +74,9 @@ final class Parting {
       throw new IllegalStateException("no part " + target.value());
     }
     Located<String> of = s.operation().of();
+    if (of == null && isAmbiguous(s, part)) {
+      return null;
+    }
     Workpiece rest = s.piece(of == null ? new Located<>(part.blank(), target.at()) : of);
     if (rest == null) {
       return null;
@@ -96,7 +99,7 @@ final class Parting {
         end,
         State.SQUARE,
         "add `- square_end: " + rest.name() + "` before");
-    if (!rest.history().isLaidOut()) {
+    if (!rest.history().isLaidOut() && s.told().isNew("not-laid-out", rest.name())) {
       s.error(
           "not-laid-out",
           "no lines are drawn on `" + rest.name() + "` before it is cut up",
@@ -106,6 +109,24 @@ final class Parting {
     s.requireCapacity(tool, rest.solid().width());
     Length stop = stop(s, part);
     return stop == null ? null : freed(s, part, rest, new Cut(tool, end, stop));
+  }
+
+  /** Whether the part could come out of more than one piece of its blank. */
+  private static boolean isAmbiguous(Situation s, Part part) {
+    List<String> names =
+        s.bench().pieces().values().stream()
+            .filter(p -> p.blank().equals(part.blank()))
+            .filter(p -> s.inputs().part(Part.nameOf(p.name())) == null)
+            .filter(p -> !p.solid().length().isLess(part.solid().length()))
+            .map(Workpiece::name)
+            .toList();
+    if (names.size() > 1) {
+      s.error(
+          "several-pieces",
+          "`" + part.name() + "` could be cut from " + Listing.of(names),
+          "add `of:` with the name of one of them");
+    }
+    return names.size() > 1;
   }
 
   /**
@@ -120,14 +141,12 @@ final class Parting {
   private static @Nullable Length stop(Situation s, Part part) {
     Size length = s.inputs().sizes().get(part.name() + ".length");
     s.requireInspected(length.fitted());
-    Located<String> leave = s.operation().leave();
-    Evaluated extra = leave == null ? null : s.length(leave);
-    if (leave != null && extra == null) {
+    Length extra = extra(s);
+    if (extra == null) {
       return null;
     }
-    Length drawn = part.solid().length();
-    Length reckoned = extra == null ? drawn : drawn.plus(extra.value().asLength());
-    Kind kind = extra == null ? Kind.BOUND : Kind.FREE;
+    Length reckoned = part.solid().length().plus(extra);
+    Kind kind = s.operation().leave() == null ? Kind.BOUND : Kind.FREE;
     return s.settings()
         .set(
             new Setting(
@@ -218,8 +237,12 @@ final class Parting {
     requireStraightEdge(s, piece, edge);
     Side table = s.operation().from().size() > 1 ? s.operation().from().get(1) : Side.OUTSIDE;
     s.require("no-flat-face", piece, table, State.FLAT, "joint or plane that face before ripping");
-    Length fence = ripFence(s, piece);
-    if (fence == null) {
+    if (tool == MachineKind.HAND_SAW) {
+      Handwork.requireLines(s, List.of(piece));
+    }
+    Length extra = extra(s);
+    Length fence = extra == null ? null : ripFence(s, piece, extra);
+    if (extra == null || fence == null) {
       return null;
     }
     Length width = piece.solid().width();
@@ -237,11 +260,12 @@ final class Parting {
     }
     boolean isMachined = tool != MachineKind.BAND_SAW && tool != MachineKind.HAND_SAW;
     State[] made = isMachined ? new State[] {State.STRAIGHT, State.SQUARE} : new State[0];
+    Workpiece sawn =
+        edge.isFar()
+            ? piece.slice(1, width.minus(fence), width, s.index())
+            : piece.slice(1, Length.ZERO, fence, s.index());
     Workpiece ripped =
-        (edge.isFar()
-                ? piece.slice(1, width.minus(fence), width, s.index())
-                : piece.slice(1, Length.ZERO, fence, s.index()))
-            .fresh(edge.opposite(), made);
+        sawn.withHistory(sawn.history().withWide(extra)).fresh(edge.opposite(), made);
     Length strip = width.minus(fence).minus(s.kerf(tool)).max(Length.ZERO);
     Bench bench = s.bench().with(ripped);
     List<Workpiece> result = new ArrayList<>(List.of(ripped));
@@ -268,7 +292,14 @@ final class Parting {
     return s.done(bench, tool, List.of(piece), result, work);
   }
 
-  private static @Nullable Length ripFence(Situation s, Workpiece piece) {
+  /** What is left above the drawn size, to be recut later; none when that cannot be read. */
+  private static @Nullable Length extra(Situation s) {
+    Located<String> leave = s.operation().leave();
+    Evaluated extra = leave == null ? null : s.length(leave);
+    return leave == null ? Length.ZERO : extra == null ? null : extra.length();
+  }
+
+  private static @Nullable Length ripFence(Situation s, Workpiece piece, Length extra) {
     Located<String> to = s.operation().to();
     Part part = s.inputs().part(Part.nameOf(piece.name()));
     if (to == null && part == null) {
@@ -283,48 +314,11 @@ final class Parting {
             .set(
                 new Setting(
                     "fence",
-                    Quantity.of(wanted.value().asLength()),
+                    Quantity.of(wanted.value().asLength().plus(extra)),
                     "near",
                     s.tolerance(name),
-                    Kind.BOUND,
+                    s.operation().leave() == null ? Kind.BOUND : Kind.FREE,
                     !wanted.fitted().isEmpty()));
-  }
-
-  static @Nullable Outcome cutToFit(Situation s) {
-    MachineKind tool = s.tool(MachineKind.BLOCK_PLANE);
-    Side end = s.operation().sides().isEmpty() ? Side.RIGHT : s.operation().sides().get(0);
-    Workpiece piece = s.piece(s.target());
-    Part part = piece == null ? null : s.inputs().part(Part.nameOf(piece.name()));
-    if (piece == null || part == null) {
-      if (piece != null) {
-        s.error(
-            "unknown-part",
-            s.target().at(),
-            "`" + piece.name() + "` is a blank, and a part is trimmed",
-            "name a part");
-      }
-      return null;
-    }
-    if (piece.history().over().signum() <= 0) {
-      s.error(
-          "nothing-to-trim",
-          "`" + piece.name() + "` was not left long",
-          "add `leave:` to the crosscut that makes it");
-    }
-    String size = part.name() + ".length";
-    Length length = s.set("length", part.solid().length(), "", Kind.BOUND, s.tolerance(size));
-    Length now = piece.solid().length();
-    if (now.isLess(length)) {
-      return tooShort(s, piece, length);
-    }
-    Workpiece cut =
-        end == Side.RIGHT
-            ? piece.slice(0, Length.ZERO, length, s.index())
-            : piece.slice(0, now.minus(length), now, s.index());
-    Workpiece trimmed =
-        cut.withHistory(cut.history().withOver(Length.ZERO).laidOut(false))
-            .fresh(end, State.SQUARE);
-    return s.done(s.bench().with(trimmed), tool, List.of(piece), List.of(trimmed), null);
   }
 
   static void requireStraightEdge(Situation s, Workpiece piece, Side edge) {
@@ -336,7 +330,7 @@ final class Parting {
         "add `- joint_edge: " + piece.name() + "` before, or use the other edge");
   }
 
-  private static @Nullable Outcome tooShort(Situation s, Workpiece piece, Length wanted) {
+  static @Nullable Outcome tooShort(Situation s, Workpiece piece, Length wanted) {
     s.error(
         "blank-too-short",
         "`"

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import packetwright.definition.project.Side;
+import packetwright.definition.shop.MachineKind;
 import packetwright.text.measure.Length;
 import packetwright.text.source.Finding;
 import packetwright.text.source.Located;
@@ -60,7 +61,7 @@ final class Proof {
       return;
     }
     for (Workpiece piece : made) {
-      if (piece.history().over().signum() > 0) {
+      if (piece.history().over().signum() > 0 || piece.history().wide().signum() > 0) {
         leftLong(part, piece);
         return;
       }
@@ -88,7 +89,9 @@ final class Proof {
   }
 
   private void leftLong(Part part, Workpiece piece) {
-    int maker = piece.history().extents().get(0);
+    boolean isLong = piece.history().over().signum() > 0;
+    Length extra = isLong ? piece.history().over() : piece.history().wide();
+    int maker = piece.history().extents().get(isLong ? 0 : 1);
     findings.add(
         at(
             "left-long",
@@ -99,8 +102,9 @@ final class Proof {
                 + ", `"
                 + piece.name()
                 + "`, is left "
-                + inputs.print(piece.history().over())
-                + " long and never trimmed",
+                + inputs.print(extra)
+                + (isLong ? " long" : " wide")
+                + " and never trimmed",
             "add `- cut_to_fit: " + piece.name() + "` to a later step"));
   }
 
@@ -108,51 +112,75 @@ final class Proof {
     String subject = "part " + part.letter() + ", `" + piece.name() + "`, comes out ";
     switch (difference.kind()) {
       case EXTENT -> extent(part, piece, difference, subject);
-      case WOOD_GONE -> {
-        Box place = place(difference);
-        int maker = makerOf(piece, place);
-        findings.add(
-            at(
-                "part-differs",
-                maker,
-                part,
-                subject + "with wood cut away that the drawing keeps, " + where(place),
-                settingHint(maker)));
-      }
-      case WOOD_LEFT -> {
-        Part.Feature feature = featureAt(part, difference);
-        int maker = feature == null ? -1 : cutOf(part, feature);
-        String target =
-            feature == null
-                ? "a hole of `" + part.name() + "`"
-                : part.name() + "." + feature.name();
-        if (maker < 0 && told.has("piece-unfinished", target)) {
-          return;
-        }
-        if (maker < 0) {
-          findings.add(
-              Finding.error(
-                  "feature-not-cut",
-                  part.at(),
-                  "no step cuts `" + target + "`",
-                  "add `- " + Handwork.maker(feature) + ": " + target + "` to a step"));
-        } else {
-          findings.add(
-              at(
-                  "part-differs",
-                  maker,
-                  part,
-                  subject + "with `" + target + "` not as drawn",
-                  settingHint(maker)));
-        }
-      }
+      case WOOD_GONE -> woodGone(part, piece, difference, subject);
+      case WOOD_LEFT -> woodLeft(part, piece, difference, subject);
     }
+  }
+
+  private void woodGone(Part part, Workpiece piece, Difference difference, String subject) {
+    int maker = makerOf(piece, difference.made());
+    Part.Feature feature = featureOf(part, piece, difference.drawn());
+    String off =
+        feature != null && maker >= 0 && cutOf(part, feature) == maker
+            ? offWords(part, piece, feature, difference, maker)
+            : "with wood cut away that the drawing keeps, " + where(place(difference));
+    findings.add(at("part-differs", maker, part, subject + off, settingHint(maker)));
+  }
+
+  private void woodLeft(Part part, Workpiece piece, Difference difference, String subject) {
+    Part.Feature feature = featureOf(part, piece, difference.drawn());
+    if (feature == null) {
+      throw new IllegalStateException("no feature draws " + difference.drawn());
+    }
+    String target = part.name() + "." + feature.name();
+    int maker = cutOf(part, feature);
+    if (maker < 0) {
+      notCut(part, feature, target);
+    } else if (!piece.history().aims().contains(target)) {
+      findings.add(
+          at(
+              "part-differs",
+              maker,
+              part,
+              subject + "without `" + target + "`",
+              "let `%s` in step %s work on `%s` too"
+                  .formatted(verbOf(maker), stepOf(maker), piece.name())));
+    } else {
+      findings.add(
+          at(
+              "part-differs",
+              maker,
+              part,
+              subject + offWords(part, piece, feature, difference, maker),
+              settingHint(maker)));
+    }
+  }
+
+  private void notCut(Part part, Part.Feature feature, String target) {
+    if (!told.has("piece-unfinished", target)) {
+      findings.add(
+          Finding.error(
+              "feature-not-cut",
+              part.at(),
+              "no step cuts `" + target + "`",
+              "add `- " + Handwork.maker(feature) + ": " + target + "` to a step"));
+    }
+  }
+
+  private String offWords(
+      Part part, Workpiece piece, Part.Feature feature, Difference difference, int maker) {
+    return "with `"
+        + part.name()
+        + "."
+        + feature.name()
+        + "` "
+        + Misfit.words(inputs::print, feature, piece, difference, maker);
   }
 
   private static Box place(Difference difference) {
     Box place = difference.place();
     if (place == null) {
-      throw new IllegalStateException("a difference of cells without a place: " + difference);
+      throw new IllegalStateException("wood gone without a place: " + difference);
     }
     return place;
   }
@@ -167,6 +195,7 @@ final class Proof {
           default -> isMore ? "thick" : "thin";
         };
     int maker = piece.history().extents().get(difference.axis());
+    Length drawn = part.solid().extent(difference.axis());
     String message =
         subject
             + inputs.print(amount.magnitude())
@@ -175,17 +204,53 @@ final class Proof {
             + ": "
             + inputs.print(piece.solid().extent(difference.axis()))
             + " and not "
-            + inputs.print(part.solid().extent(difference.axis()));
-    findings.add(
-        maker < 0
-            ? Finding.error(
-                "part-differs", part.at(), message, "add the operation that brings it to size")
-            : at(
-                "part-differs",
-                maker,
-                part,
-                message,
-                (isMore ? "add the cut that brings it to size, or " : "") + settingHint(maker)));
+            + inputs.print(drawn);
+    if (maker < 0) {
+      findings.add(
+          Finding.error(
+              "part-differs", part.at(), message, "add the operation that brings it to size"));
+    } else if (amount.magnitude().equals(kerf(maker))) {
+      findings.add(
+          at(
+              "part-differs",
+              maker,
+              part,
+              message
+                  + "; step "
+                  + run.operations().get(maker).step().number()
+                  + (isMore ? " gives it the kerf too" : " leaves no room for the kerf"),
+              kerfHint(maker, drawn)));
+    } else {
+      String hint = settingHint(maker);
+      findings.add(
+          at(
+              "part-differs",
+              maker,
+              part,
+              message,
+              isMore ? "add the cut that brings it to size, or " + hint : hint));
+    }
+  }
+
+  /** Width of wood that the tool of an operation turns to dust; zero when it says none. */
+  private Length kerf(int operation) {
+    OperationRun maker = run.operations().get(operation);
+    return maker.tool() == MachineKind.HAND_SAW
+        ? inputs.shop().allowance("hand_kerf")
+        : maker.machine() == null ? Length.ZERO : maker.machine().value("kerf", Length.ZERO);
+  }
+
+  private String kerfHint(int maker, Length drawn) {
+    String setting =
+        run.operations().get(maker).settings().stream()
+            .filter(s -> s.datum().equals("near"))
+            .map(s -> "`" + s.name() + "`")
+            .findFirst()
+            .orElse("it");
+    return ("in step %s, set %s of `%s` to %s, up to the near side of the blade:"
+            + " the kerf, %s, falls in the waste")
+        .formatted(
+            stepOf(maker), setting, verbOf(maker), inputs.print(drawn), inputs.print(kerf(maker)));
   }
 
   private String where(Box place) {
@@ -201,12 +266,18 @@ final class Proof {
   }
 
   private String settingHint(int maker) {
-    return maker < 0
-        ? "look at the step that makes this cut"
-        : "look at the settings of `"
-            + verbOf(maker)
-            + "` in step "
-            + run.operations().get(maker).step().label();
+    if (maker < 0) {
+      return "look at the step that makes this cut";
+    }
+    String hint =
+        run.operations().get(maker).operation().set().isEmpty()
+            ? "look at the settings of `%s` in step %s"
+            : "correct `set` of `%s` in step %s, or leave it out";
+    return hint.formatted(verbOf(maker), stepOf(maker));
+  }
+
+  private String stepOf(int operation) {
+    return run.operations().get(operation).step().label();
   }
 
   private String verbOf(int operation) {
@@ -222,30 +293,19 @@ final class Proof {
         .inStep(maker.step().label());
   }
 
-  /** The operation whose cut reaches into a place where wood should have stayed. */
-  private static int makerOf(Workpiece piece, Box place) {
-    List<Removal> removals = piece.solid().removals();
-    for (int i = 0; i < removals.size(); i++) {
-      Box taken = removals.get(i).around(piece.solid().block());
-      if (taken != null && taken.overlaps(place)) {
-        return piece.history().removals().get(i);
-      }
-    }
-    return -1;
+  /** The operation that made a cut; -1 when none did. */
+  private static int makerOf(Workpiece piece, @Nullable Removal removal) {
+    int at = removal == null ? -1 : piece.solid().removals().indexOf(removal);
+    return at < 0 ? -1 : piece.history().removals().get(at);
   }
 
-  private static Part.@Nullable Feature featureAt(Part part, Difference difference) {
-    Box place = difference.place();
-    return part.features().stream()
-        .filter(f -> f.removals().stream().anyMatch(r -> isAt(r, part, place)))
+  /** The feature of a piece that a removal draws, or none. */
+  private static Part.@Nullable Feature featureOf(
+      Part part, Workpiece piece, @Nullable Removal drawn) {
+    return part.featuresOf(piece.name()).stream()
+        .filter(feature -> drawn != null && feature.removals().contains(drawn))
         .findFirst()
         .orElse(null);
-  }
-
-  /** Whether a removal reaches a place; without one, whether it is a hole. */
-  private static boolean isAt(Removal removal, Part part, @Nullable Box place) {
-    Box taken = removal.around(part.solid().block());
-    return place == null ? removal instanceof Removal.Bore : taken != null && taken.overlaps(place);
   }
 
   /** The last operation that aimed at a feature; -1 when none did. */

@@ -85,6 +85,11 @@ final class Shaping {
       }
     }
     MachineKind tool = s.tool(MachineKind.DADO_SET);
+    if (tool == MachineKind.HAND_SAW || tool == MachineKind.CHISEL) {
+      Handwork.requireLines(s, pieces);
+    } else {
+      pieces.forEach(piece -> requireMarks(s, piece));
+    }
     CutterPlan plan = Cutters.plan(s, tool, aim);
     if (plan == null) {
       return null;
@@ -183,6 +188,19 @@ final class Shaping {
             .formatted(feature.name(), piece.name()),
         "move this operation after the one that brings the part to its length");
     return true;
+  }
+
+  /** On a blank nothing but the lines tells which face and edge of the parts are which. */
+  private static void requireMarks(Situation s, Workpiece piece) {
+    boolean isBare = s.inputs().blank(piece.name()) != null && !piece.history().isLaidOut();
+    if (isBare && s.told().isNew("not-laid-out", piece.name())) {
+      s.error(
+          "not-laid-out",
+          "no lines are drawn on `" + piece.name() + "` yet to tell its faces and edges by",
+          s.comesLater(Verb.LAY_OUT, piece.name())
+              ? "move `lay_out: " + piece.name() + "` before this"
+              : "add `- lay_out: " + piece.name() + "` before");
+    }
   }
 
   private static void requireFaceDown(Situation s, Workpiece piece, Part.Feature feature) {

@@ -14,6 +14,7 @@ import packetwright.definition.size.Sizes;
 import packetwright.text.source.Checked;
 import packetwright.text.source.Finding;
 import packetwright.text.source.Findings;
+import packetwright.wood.assembly.Assembly;
 import packetwright.wood.blank.Blank;
 import packetwright.wood.part.Part;
 import packetwright.wood.workpiece.Bench;
@@ -40,6 +41,8 @@ public final class Simulation {
    * @param sizes with the blanks' rough sizes
    * @param parts as drawn
    * @param blanks as reckoned
+   * @param assembly where the parts sit, for fasteners; none where that is not known, and then none
+   *     are placed
    */
   public record Inputs(
       Project project,
@@ -47,11 +50,23 @@ public final class Simulation {
       Shop shop,
       Sizes sizes,
       List<Part> parts,
-      List<Blank> blanks) {
+      List<Blank> blanks,
+      @Nullable Assembly assembly) {
     /** Keeps its own copies. */
     public Inputs {
       parts = List.copyOf(parts);
       blanks = List.copyOf(blanks);
+    }
+
+    /** Where nothing is known of how the parts sit. */
+    public Inputs(
+        Project project,
+        Procedure procedure,
+        Shop shop,
+        Sizes sizes,
+        List<Part> parts,
+        List<Blank> blanks) {
+      this(project, procedure, shop, sizes, parts, blanks, null);
     }
 
     /** A part by name, or none. */
@@ -85,6 +100,9 @@ public final class Simulation {
         Situation situation = new Situation(inputs, step, operation, bench, done, told);
         Outcome outcome = verb(situation);
         situation.settings().refuseUnknown();
+        if (outcome != null) {
+          Order.check(situation, outcome.run());
+        }
         findings.addAll(situation.findings());
         if (outcome == null || situation.settings().isStopped()) {
           return findings.checked(null);
@@ -95,6 +113,8 @@ public final class Simulation {
     }
     Run run = new Run(LayoutLines.drawn(done, inputs), made(inputs, bench));
     findings.addAll(Proof.check(inputs, run, told));
+    findings.addAll(Joining.loose(inputs));
+    findings.addAll(Order.thinWalls(inputs));
     return findings.checked(run);
   }
 
@@ -126,7 +146,7 @@ public final class Simulation {
       case RIP -> Parting.rip(situation);
       case SQUARE_END -> Parting.squareEnd(situation);
       case CROSSCUT -> Parting.crosscut(situation);
-      case CUT_TO_FIT -> Parting.cutToFit(situation);
+      case CUT_TO_FIT -> Handwork.cutToFit(situation);
       case CUT -> Shaping.cut(situation);
       case DRILL -> Handcut.drill(situation);
       case LAY_OUT -> Handwork.layOut(situation);

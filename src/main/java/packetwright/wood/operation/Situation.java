@@ -100,6 +100,11 @@ final class Situation {
     findings.add(Finding.error(code, at, message, hint).inStep(step.label()));
   }
 
+  /** Notes what another stage has found about the operation. */
+  void addAll(List<Finding> found) {
+    found.forEach(f -> findings.add(f.inStep(step.label())));
+  }
+
   /** What has been said before. */
   Told told() {
     return told;

@@ -16,8 +16,9 @@ import packetwright.wood.part.Removal.Trough;
  * <p>A removal is called taken only where that is certain: it is one of these, or its box falls
  * into boxes of which the troughs take each, or else one slanted or round removal, or several
  * slopes along one axis. So a removal that is taken may rarely be called missed: where round
- * removals, or slopes along different axes, take it only together; and where two outlines differ in
- * nothing but what lies in the air. A missed one is never called taken.
+ * removals, or slopes along different axes, take it only together; where one outline lies within
+ * another; and where two outlines differ in nothing but what lies in the air. A missed one is never
+ * called taken.
  */
 final class Cover {
   private final Box block;

@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import packetwright.definition.project.Side;
 import packetwright.text.measure.Length;
+import packetwright.text.measure.Rule;
 import packetwright.text.source.Checked;
 import packetwright.text.source.Finding;
 import packetwright.text.source.Findings;
@@ -18,17 +19,19 @@ final class FeatureShape {
   private final Part.Feature feature;
   private final Solid block;
   private final Span at;
+  private final Rule rule;
   private final Findings findings = new Findings();
 
-  private FeatureShape(Part.Feature feature, Solid block, Span at) {
+  private FeatureShape(Part.Feature feature, Solid block, Span at, Rule rule) {
     this.feature = feature;
     this.block = block;
     this.at = at;
+    this.rule = rule;
   }
 
   /** The removals as drawn, in a block of the part's finished size. */
-  static Checked<List<Removal>> removals(Part.Feature feature, Solid block, Span at) {
-    FeatureShape shape = new FeatureShape(feature, block, at);
+  static Checked<List<Removal>> removals(Part.Feature feature, Solid block, Span at, Rule rule) {
+    FeatureShape shape = new FeatureShape(feature, block, at, rule);
     List<Removal> removals =
         switch (feature.kind()) {
           case RABBET -> shape.rabbet();
@@ -140,7 +143,7 @@ final class FeatureShape {
               "write `from: " + slantHint(at) + "`"));
       return List.of();
     }
-    return requireBetween("by", Length.ZERO, block.extent(at.axis()))
+    return requireLess("by", block.extent(at.axis()))
         ? List.of(Shapes.slant(block, at, full, size("by")))
         : List.of();
   }
@@ -169,7 +172,8 @@ final class FeatureShape {
             ? List.of(Side.LEFT, Side.RIGHT, Side.BOTTOM, Side.TOP)
             : List.of(sideNamed());
     Length most = block.thickness().min(block.width()).min(block.length());
-    return requireBetween(key, Length.ZERO, most)
+    boolean fits = key.equals("size") ? requireLess(key, most) : requireAtMost(key, most);
+    return fits
         ? sides.stream()
             .<Removal>map(side -> edging.of(block, side, feature.face(), size(key)))
             .toList()
@@ -183,7 +187,7 @@ final class FeatureShape {
 
   /** The two corners at an edge or end, or all four. */
   private List<Removal> corners() {
-    if (!requireBetween("radius", Length.ZERO, block.width().min(block.length()).dividedBy(2))) {
+    if (!requireAtMost("radius", block.width().min(block.length()).dividedBy(2))) {
       return List.of();
     }
     List<Removal> corners = new ArrayList<>();
@@ -202,8 +206,9 @@ final class FeatureShape {
     Side edge = sideNamed();
     Length extent = block.extent(1 - edge.axis());
     boolean fits =
-        requireBetween("rise", Length.ZERO, block.extent(edge.axis()))
-            && requireBetween("length", size("rise").times(2), extent);
+        requireLess("rise", block.extent(edge.axis()))
+            && requireAtMost("length", extent)
+            && requireFlat(size("length"), size("rise"));
     if (!fits) {
       return List.of();
     }
@@ -212,18 +217,45 @@ final class FeatureShape {
     return List.of(Shapes.curve(block, edge, start, size("length"), size("rise")));
   }
 
-  private boolean requireBetween(String key, Length least, Length most) {
-    Length length = size(key);
-    boolean isBetween = length.signum() > 0 && !length.isLess(least) && !length.isMore(most);
-    if (!isBetween && findings.list().isEmpty()) {
+  /** An arc is at most half a circle, so that it does not reach back under itself. */
+  private boolean requireFlat(Length chord, Length rise) {
+    Length most = chord.dividedBy(2);
+    if (rise.isMore(most)) {
+      findings.add(
+          Finding.error(
+              "curve-too-high",
+              at,
+              "the rise of `%s`, %s, is more than half its length, %s"
+                  .formatted(feature.name(), print(rise), print(chord)),
+              "make `rise` at most " + print(most)));
+    }
+    return !rise.isMore(most);
+  }
+
+  private boolean requireAtMost(String key, Length most) {
+    return require(key, !size(key).isMore(most), "at most " + print(most));
+  }
+
+  private boolean requireLess(String key, Length most) {
+    return require(key, size(key).isLess(most), "less than " + print(most));
+  }
+
+  private boolean require(String key, boolean isSmall, String allowed) {
+    boolean isGood = isSmall && size(key).signum() > 0;
+    if (!isGood && findings.list().isEmpty()) {
       findings.add(
           Finding.error(
               "feature-outside-part",
               at,
-              "`%s` of `%s` does not fit its part".formatted(key, feature.name()),
-              "make it smaller, but more than 0"));
+              "`%s` of `%s`, %s, does not fit its part"
+                  .formatted(key, feature.name(), print(size(key))),
+              "make it more than 0 and " + allowed));
     }
-    return isBetween;
+    return isGood;
+  }
+
+  private String print(Length length) {
+    return rule.printExactly(length).toString();
   }
 
   private Side sideNamed() {

@@ -122,6 +122,11 @@ public record Part(
       removals = List.copyOf(removals);
     }
 
+    /** The same with what it takes. */
+    Feature taking(List<Removal> taken) {
+      return new Feature(name, kind, where, face, from, sizes, taken);
+    }
+
     /** The same in the mirror image of a part so long: left and right are exchanged. */
     Feature mirrored(Length length) {
       return new Feature(

@@ -9,6 +9,7 @@ import packetwright.definition.project.PartDefinition.FeatureDefinition;
 import packetwright.definition.project.Project;
 import packetwright.definition.size.Sizes;
 import packetwright.text.measure.Length;
+import packetwright.text.measure.Rule;
 import packetwright.text.source.Checked;
 import packetwright.text.source.Finding;
 import packetwright.text.source.Findings;
@@ -22,7 +23,7 @@ public final class Parts {
     Findings findings = new Findings();
     List<Part> parts = new ArrayList<>();
     for (PartDefinition definition : project.parts()) {
-      Part part = findings.take(part(definition, sizes));
+      Part part = findings.take(part(definition, sizes, project.rule()));
       if (part != null) {
         parts.add(part);
       }
@@ -30,7 +31,7 @@ public final class Parts {
     return findings.checked(parts);
   }
 
-  private static Checked<Part> part(PartDefinition definition, Sizes sizes) {
+  private static Checked<Part> part(PartDefinition definition, Sizes sizes, Rule rule) {
     Findings findings = new Findings();
     String name = definition.name().value();
     List<Length> extents =
@@ -38,19 +39,19 @@ public final class Parts {
             sizes.length(name + ".length"),
             sizes.length(name + ".width"),
             sizes.length(name + ".thickness"));
-    Solid solid = Solid.block(extents.get(0), extents.get(1), extents.get(2));
+    Solid block = Solid.block(extents.get(0), extents.get(1), extents.get(2));
     List<Part.Feature> features = new ArrayList<>();
     for (FeatureDefinition feature : definition.features()) {
-      Part.Feature made = findings.take(feature(feature, name, solid, sizes));
+      Part.Feature made =
+          findings.take(feature(name, feature, sized(feature, name, sizes), block, rule));
       if (made != null) {
         features.add(made);
       }
     }
-    for (Part.Feature feature : features) {
-      for (Removal removal : feature.removals()) {
-        solid = solid.minus(removal);
-      }
+    if (!findings.hasErrors()) {
+      findings.addAll(Wholeness.check(definition, features, block));
     }
+    Solid solid = block.minus(features.stream().flatMap(f -> f.removals().stream()).toList());
     return findings.checked(
         new Part(
             name,
@@ -64,47 +65,40 @@ public final class Parts {
   }
 
   private static Checked<Part.Feature> feature(
-      FeatureDefinition definition, String part, Solid block, Sizes sizes) {
-    Map<String, Length> lengths = new LinkedHashMap<>();
-    for (String key : definition.sizes().keySet().stream().sorted().toList()) {
-      lengths.put(key, sizes.length(part + "." + definition.name().value() + "." + key));
-    }
-    Part.Feature bare =
-        new Part.Feature(
-            definition.name().value(),
-            definition.kind(),
-            definition.where().value(),
-            definition.face(),
-            definition.from(),
-            lengths,
-            List.of());
-    Checked<List<Removal>> removals = FeatureShape.removals(bare, block, definition.where().at());
+      String part, FeatureDefinition definition, Part.Feature bare, Solid block, Rule rule) {
+    Checked<List<Removal>> removals =
+        FeatureShape.removals(bare, block, definition.where().at(), rule);
     if (!removals.isGood()) {
       return new Checked<>(null, removals.findings());
     }
-    for (Removal removal : removals.value()) {
-      if (!liesIn(removal, block)) {
-        return Checked.failed(
+    return removals.value().stream().allMatch(removal -> liesIn(removal, block))
+        ? Checked.of(bare.taking(removals.value()))
+        : Checked.failed(
             Finding.error(
                 "feature-outside-part",
                 definition.name().at(),
-                "`" + definition.name().value() + "` reaches out of its part, `" + part + "`",
+                "`" + bare.name() + "` reaches out of its part, `" + part + "`",
                 "make it smaller, or change `at`"));
-      }
-    }
-    return Checked.of(
-        new Part.Feature(
-            bare.name(),
-            bare.kind(),
-            bare.where(),
-            bare.face(),
-            bare.from(),
-            lengths,
-            removals.value()));
   }
 
   private static boolean liesIn(Removal removal, Solid block) {
     Box reach = removal.reach(block.block());
     return reach != null && block.block().contains(reach);
+  }
+
+  /** A feature with its sizes, but without what it takes. */
+  private static Part.Feature sized(FeatureDefinition definition, String part, Sizes sizes) {
+    Map<String, Length> lengths = new LinkedHashMap<>();
+    for (String key : definition.sizes().keySet().stream().sorted().toList()) {
+      lengths.put(key, sizes.length(part + "." + definition.name().value() + "." + key));
+    }
+    return new Part.Feature(
+        definition.name().value(),
+        definition.kind(),
+        definition.where().value(),
+        definition.face(),
+        definition.from(),
+        lengths,
+        List.of());
   }
 }

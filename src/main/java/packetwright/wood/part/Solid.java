@@ -88,8 +88,13 @@ public record Solid(Length length, Length width, Length thickness, List<Removal>
 
   /** The same block with more taken out. */
   public Solid minus(Removal removal) {
+    return minus(List.of(removal));
+  }
+
+  /** The same block with more taken out. */
+  Solid minus(List<Removal> taken) {
     List<Removal> more = new ArrayList<>(removals);
-    more.add(removal);
+    more.addAll(taken);
     return new Solid(length, width, thickness, more);
   }
 

@@ -27,6 +27,7 @@ class TemplateFillerTest {
         PACKET.apart(),
         PACKET.drawings(),
         PACKET.parts(),
+        PACKET.handed(),
         PACKET.blanks(),
         PACKET.steps(),
         PACKET.fitting(),

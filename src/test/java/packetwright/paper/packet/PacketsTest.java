@@ -56,8 +56,8 @@ class PacketsTest {
 
   @Test
   void fillsStepNumbersIntoTheProse() {
-    int back = step(DOCUMENTS, "Cut the back end").number();
-    int front = step(DOCUMENTS, "Cut the front end").number();
+    String back = step(DOCUMENTS, "Cut the back end").mark();
+    String front = step(DOCUMENTS, "Cut the front end").mark();
     assertThat(prose(step(DOCUMENTS, "Lay out the wall blank")))
         .contains("in steps " + back + " and " + front + ".");
   }
@@ -87,23 +87,100 @@ class PacketsTest {
     assertThat(plain(step(DOCUMENTS, "Cut the grooves").check())).contains("dado set");
     assertThat(plain(step(DOCUMENTS, "Square one end").check())).contains("miter saw");
     assertThat(step(DOCUMENTS, "Fit the lid").check().pieces()).isEmpty();
-    assertThat(step(DOCUMENTS, "Plane the wall blanks").check().pieces()).isEmpty();
+  }
+
+  private static PacketStep prepared(String title) {
+    return DOCUMENTS.key().preparation().stream()
+        .filter(s -> s.title().equals(title))
+        .findFirst()
+        .orElseThrow();
   }
 
   @Test
-  void theInstructorsStepsKeepTheirNumbers() {
-    assertThat(DOCUMENTS.key().preparation()).extracting(PacketStep::number).containsExactly(1, 2);
-    assertThat(DOCUMENTS.student().steps())
-        .filteredOn(PacketStep::prepared)
-        .extracting(PacketStep::number)
-        .containsExactly(1, 2);
+  void whatTheInstructorDoesBeforeClassStandsInTheKeyAlone() {
+    assertThat(DOCUMENTS.key().preparation())
+        .extracting(s -> s.mark() + " " + s.title())
+        .containsExactly("P1 Cut the rough pieces", "P2 Plane the wall blanks");
+    assertThat(DOCUMENTS.key().between()).isEmpty();
+    List<String> marks = DOCUMENTS.student().steps().stream().map(PacketStep::mark).toList();
+    assertThat(marks).hasSizeGreaterThan(15).startsWith("1", "2", "3").doesNotContain("P1", "P2");
+    assertThat(marks.get(marks.size() - 1)).isEqualTo(Integer.toString(marks.size()));
+    assertThat(DOCUMENTS.student().steps().get(0).title()).isEqualTo("Joint the bottom edge");
+  }
+
+  @Test
+  void aPreparationStepSaysAllThatAStudentsStepSays() {
+    PacketStep plane = prepared("Plane the wall blanks");
+    assertThat(prose(plane)).contains("Plane every wall blank");
+    assertThat(plane.settings()).hasSize(1);
+    assertThat(plane.cautions()).isNotEmpty();
+    assertThat(plain(plane.check())).contains("Planer: Outfeed clear", "Thickness 1/2 in");
+  }
+
+  @Test
+  void thePacketSaysWhatIsHandedOutAsItIsThen() {
+    assertThat(DOCUMENTS.student().handed())
+        .extracting(
+            b ->
+                plain(b.name())
+                    + ", "
+                    + plain(b.length())
+                    + ", "
+                    + plain(b.width())
+                    + ", "
+                    + plain(b.thickness())
+                    + ", "
+                    + plain(b.done()))
+        .containsExactly(
+            "Wall blank, 36 in, 3 3/4 in, 1/2 in, cut and planed",
+            "Panel blank, 19 in, 4 3/4 in, 1/4 in, cut");
+    assertThat(DOCUMENTS.student().blanks()).isEmpty();
+  }
+
+  @Test
+  void anInstructorsStepAfterAStudentsWorkKeepsItsNumberAndSaysWhatComesBack() {
+    ProjectFolder sample = ProjectFolder.sample("sliding-lid-box");
+    String procedure =
+        sample
+            .text("procedure.md")
+            .value()
+            .replace("  to: front_width\n", "  to: front_width\n  by: instructor\n");
+    Lesson lesson = SampleLesson.mended(sample.with("procedure.md", procedure));
+    Packets.Documents documents =
+        Packets.of(lesson, SampleLesson.quiz(lesson), SampleLesson.WORDS).value();
+    PacketStep rip = step(documents, "Rip the front section");
+    assertThat(rip.mark()).isEqualTo(step(DOCUMENTS, "Rip the front section").mark());
+    assertThat(plain(rip.back()))
+        .isEqualTo(
+            "Your instructor does this step. You get back: "
+                + "Wall blank, 12 1/8 in long, 2 15/16 in wide, 1/2 in thick.");
+    assertThat(documents.key().between()).containsExactly(rip);
+    assertThat(documents.key().preparation()).extracting(PacketStep::mark).doesNotContain("P3");
+  }
+
+  @Test
+  void aBlankThatStudentsCutThemselvesIsRoughAndNotHandedOut() {
+    ProjectFolder sample = ProjectFolder.sample("sliding-lid-box");
+    String procedure =
+        sample
+            .text("procedure.md")
+            .value()
+            .replace("  at: table_saw\n  by: instructor\n", "  at: table_saw\n");
+    Lesson lesson = SampleLesson.mended(sample.with("procedure.md", procedure));
+    Packets.Documents documents =
+        Packets.of(lesson, SampleLesson.quiz(lesson), SampleLesson.WORDS).value();
+    assertThat(documents.student().steps().get(0).title()).isEqualTo("Cut the rough pieces");
+    assertThat(documents.student().steps().get(0).isBetween()).isFalse();
+    assertThat(documents.student().blanks())
+        .extracting(b -> plain(b.name()))
+        .containsExactly("Wall blank", "Panel blank");
   }
 
   @Test
   void everyCautionReachesItsStepAndTheSafetyPage() {
     Lesson lesson = SampleLesson.lesson();
     long printed =
-        DOCUMENTS.student().steps().stream()
+        Stream.concat(DOCUMENTS.student().steps().stream(), DOCUMENTS.key().preparation().stream())
             .flatMap(s -> s.cautions().stream())
             .mapToLong(p -> p.statements().size())
             .sum();

@@ -79,7 +79,7 @@ public final class SampleLesson {
             ProcedureReader.read(
                 "procedure.md",
                 good(folder.text("procedure.md")),
-                new Variant(shop, project.options().keySet(), Set.of())));
+                Variant.of(shop, project, Set.of())));
     List<Part> parts = good(Parts.of(project, drawn));
     List<Blank> blanks = good(Blanks.of(project, procedure, shop, drawn, parts));
     Sizes sizes = drawn.with(Blanks.sizes(blanks));

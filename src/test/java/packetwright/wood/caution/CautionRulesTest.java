@@ -48,6 +48,21 @@ class CautionRulesTest {
   private static final TrialOperation PLANE =
       TrialOperation.of(Verb.PLANE_TO_THICKNESS, MachineKind.PLANER);
   private static final TrialOperation ROUT = TrialOperation.of(Verb.ROUT, MachineKind.ROUTER_TABLE);
+  private static final TrialOperation TILTED =
+      TrialOperation.of(Verb.CUT, MachineKind.TABLE_SAW, PUSH_STICK)
+          .fed(Feed.ALONG)
+          .through()
+          .where("set.tilt", 1)
+          .where("fence", 3 * INCH);
+  private static final TrialOperation TAPER =
+      TrialOperation.of(Verb.CUT, MachineKind.TABLE_SAW, JIG)
+          .fed(Feed.ALONG)
+          .through()
+          .where("set.angle", 1);
+  private static final TrialOperation CURVE =
+      TrialOperation.of(Verb.SAW_CURVE, MachineKind.BAND_SAW)
+          .fed(Feed.FREEHAND)
+          .where("set.radius", INCH);
 
   /**
    * A rule at its limit.
@@ -101,6 +116,21 @@ class CautionRulesTest {
         row("jointer_hands", JOINT, PLANE),
         row("planer_feed", PLANE, JOINT),
         row("band_saw_hands", at(Verb.RIP, MachineKind.BAND_SAW), RIP),
+        row("tilted_blade", TILTED, TAPER),
+        row("taper_at_fence", TAPER, TILTED),
+        row("taper_at_fence", TAPER, TAPER.fed(Feed.ACROSS)),
+        row("swung_saw", MITER.where("set.angle", 1), MITER),
+        row("swung_saw", MITER.where("set.tilt", 1), TILTED),
+        row("band_saw_freehand", CURVE, at(Verb.RIP, MachineKind.BAND_SAW)),
+        row("tight_curve", CURVE.where("set.radius", 39), CURVE.where("set.radius", 40)),
+        row(
+            "tight_curve", // radius 3/8 in, then 13/16 in
+            at(Verb.SAW_CURVE, MachineKind.BAND_SAW).where("set.length", 48).where("set.rise", 24),
+            at(Verb.SAW_CURVE, MachineKind.BAND_SAW).where("set.length", 96).where("set.rise", 32)),
+        row(
+            "large_bit",
+            at(Verb.DRILL, MachineKind.DRILL_PRESS).where("set.diameter", 64),
+            at(Verb.DRILL, MachineKind.DRILL_PRESS).where("set.diameter", 63)),
         row("drill_grab", at(Verb.DRILL, MachineKind.DRILL_PRESS), MITER),
         row("router_feed", ROUT, MITER),
         row("router_in_hand", at(Verb.ROUT, MachineKind.HANDHELD_ROUTER), ROUT),
@@ -170,6 +200,22 @@ class CautionRulesTest {
             "clamps-missing",
             at(Verb.DRILL, MachineKind.DRILL_PRESS),
             TrialOperation.of(Verb.DRILL, MachineKind.DRILL_PRESS, CLAMPS)),
+        under("piece-too-short", TILTED, "length", 12 * INCH),
+        row("push-stick-missing", TILTED.with(), TILTED),
+        under("rip-too-narrow", TILTED, "fence", 2 * INCH),
+        row("jig-missing", TAPER.with(), TAPER),
+        under("piece-too-short", TAPER, "length", 12 * INCH),
+        row("cut-too-deep", CURVE.where("depth", 6 * INCH + 1), CURVE.where("depth", 6 * INCH)),
+        under("routed-too-narrow", ROUT, "width", 3 * INCH),
+        row(
+            "routed-too-narrow",
+            ROUT.where("width", INCH),
+            ROUT.with(PUSH_BLOCK).where("width", INCH)),
+        row("backer-missing", ROUT.fed(Feed.ACROSS), ROUT.with(BACKER).fed(Feed.ACROSS)),
+        row(
+            "cut-too-deep",
+            at(Verb.ROUT, MachineKind.HANDHELD_ROUTER).where("depth", 9),
+            at(Verb.ROUT, MachineKind.HANDHELD_ROUTER).where("depth", 8)),
         under("piece-too-short", ROUT, "length", 12 * INCH),
         row("piece-too-short", ROUT.where("length", 64), ROUT.with(PUSH_BLOCK).where("length", 64)),
         row(

@@ -27,10 +27,10 @@ class SampleRefusalsTest {
    * @param old taken out, in its first place from there
    * @param with put in
    */
-  record Edit(String code, int step, String after, String old, String with) {
+  record Edit(String code, String step, String after, String old, String with) {
     private static final String SHOP = "machines:";
 
-    static Edit inShop(String code, int step, String old, String with) {
+    static Edit inShop(String code, String step, String old, String with) {
       return new Edit(code, step, SHOP, old, with);
     }
 
@@ -50,20 +50,20 @@ class SampleRefusalsTest {
     String grooves = "## Cut the grooves";
     String controls = "[featherboard, push_block]";
     return Stream.of(
-        new Edit("push-block-missing", 3, joint, "  with: [push_block]\n", ""),
-        new Edit("push-stick-missing", 4, rip, "  with: [push_stick]\n", ""),
-        new Edit("featherboard-missing", 7, grooves, controls, "[push_block]"),
-        new Edit("push-block-missing", 7, grooves, controls, "[featherboard]"),
-        new Edit("gauge-missing", 9, "## Cut the rabbets", "miter_gauge, ", ""),
-        new Edit("clamps-missing", 9, "## Cut the rabbets", "clamps, ", ""),
-        new Edit("held-too-short", 11, "## Cut the back end", "  with: [clamps]\n", ""),
-        new Edit("backer-missing", 15, "## Cut the bottom", ", backer]", "]"),
-        new Edit("clamps-missing", 19, "at: chisel", "  with: [clamps]\n", ""),
-        Edit.inShop("piece-too-short", 9, "gauge_shortest: 9", "gauge_shortest: 9-1/64"),
-        Edit.inShop("held-too-short", 8, "held_shortest: 9", "held_shortest: 9-1/64"),
-        Edit.inShop("held-too-short", 11, "clamped_shortest: 4", "clamped_shortest: 4-5/8"),
-        Edit.inShop("planed-too-short", 2, "shortest: 14", "shortest: 40"),
-        Edit.inShop("rip-too-narrow", 12, "rip_narrowest: 2", "rip_narrowest: 3"));
+        new Edit("push-block-missing", "1", joint, "  with: [push_block]\n", ""),
+        new Edit("push-stick-missing", "2", rip, "  with: [push_stick]\n", ""),
+        new Edit("featherboard-missing", "5", grooves, controls, "[push_block]"),
+        new Edit("push-block-missing", "5", grooves, controls, "[featherboard]"),
+        new Edit("gauge-missing", "7", "## Cut the rabbets", "miter_gauge, ", ""),
+        new Edit("clamps-missing", "7", "## Cut the rabbets", "clamps, ", ""),
+        new Edit("held-too-short", "9", "## Cut the back end", "  with: [clamps]\n", ""),
+        new Edit("backer-missing", "13", "## Cut the bottom", ", backer]", "]"),
+        new Edit("clamps-missing", "17", "at: chisel", "  with: [clamps]\n", ""),
+        Edit.inShop("piece-too-short", "7", "gauge_shortest: 9", "gauge_shortest: 9-1/64"),
+        Edit.inShop("held-too-short", "6", "held_shortest: 9", "held_shortest: 9-1/64"),
+        Edit.inShop("held-too-short", "9", "clamped_shortest: 4", "clamped_shortest: 4-5/8"),
+        Edit.inShop("planed-too-short", "P2", "shortest: 14", "shortest: 40"),
+        Edit.inShop("rip-too-narrow", "10", "rip_narrowest: 2", "rip_narrowest: 3"));
   }
 
   private static ProjectFolder edited(Edit edit) {

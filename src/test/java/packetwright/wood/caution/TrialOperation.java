@@ -14,6 +14,7 @@ import packetwright.definition.shop.Machine;
 import packetwright.definition.shop.MachineKind;
 import packetwright.definition.shop.Shop;
 import packetwright.text.measure.Length;
+import packetwright.text.measure.Quantity;
 import packetwright.text.measure.Rational;
 import packetwright.text.measure.Unit;
 import packetwright.text.source.Located;
@@ -23,6 +24,8 @@ import packetwright.wood.operation.OperationRun.Feed;
 import packetwright.wood.operation.OperationRun.Work;
 import packetwright.wood.operation.Run;
 import packetwright.wood.part.Solid;
+import packetwright.wood.setup.Setting;
+import packetwright.wood.setup.Setting.Kind;
 import packetwright.wood.workpiece.Workpiece;
 
 /** One operation put together for a test, by what a rule looks at; lengths in 64ths of an inch. */
@@ -165,9 +168,22 @@ record TrialOperation(
         tool == null ? null : shop.machine(tool),
         verb == Verb.ROUGH_CUT ? List.of() : List.of(before),
         List.of(after),
-        List.of(),
+        settings(),
         cuts ? work : null,
         null);
+  }
+
+  /** Amounts called {@code set.NAME}, as settings. */
+  private List<Setting> settings() {
+    List<Setting> settings = new ArrayList<>();
+    amounts.forEach(
+        (name, value) -> {
+          if (name.startsWith("set.")) {
+            Quantity length = Quantity.of(Length.ofInches(value, 64));
+            settings.add(new Setting(name.substring(4), length, "", null, Kind.BOUND, false));
+          }
+        });
+    return settings;
   }
 
   private Workpiece piece(Length length, Length width, Length thickness) {

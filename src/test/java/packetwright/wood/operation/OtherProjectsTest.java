@@ -76,8 +76,7 @@ class OtherProjectsTest {
     for (Step step : lesson.procedure().steps()) {
       for (int i = 0; i < step.operations().size() - 1; i++) {
         List<Operation> operations = swapped(step.operations(), i);
-        Step other =
-            new Step(step.number(), step.id(), step.title(), step.at(), operations, step.prose());
+        Step other = step.with(operations);
         List<Step> steps = new ArrayList<>(lesson.procedure().steps());
         steps.replaceAll(s -> s.number() == step.number() ? other : s);
         tests.add(DynamicTest.dynamicTest(step.label() + " " + i, () -> runs(lesson, steps)));

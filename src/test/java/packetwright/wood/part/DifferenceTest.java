@@ -8,7 +8,14 @@ import java.util.List;
 import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import packetwright.definition.project.Side;
 import packetwright.text.measure.Length;
+import packetwright.wood.part.Removal.Bore;
+import packetwright.wood.part.Removal.Trough;
 
 /** Solids of all four removals, told apart or not, against the places that they hold. */
 class DifferenceTest {
@@ -80,5 +87,74 @@ class DifferenceTest {
           .isEqualTo(Taken.isWood(all, place));
     }
     assertThat(mirrored.mirrored()).isEqualTo(solid);
+  }
+
+  private static final Solid BOARD =
+      Solid.block(Length.ofInches(12), Length.ofInches(4), Length.ofInches(1));
+
+  private static Difference difference(Removal made, Removal drawn) {
+    Difference difference = Difference.between(BOARD.minus(made), BOARD.minus(drawn));
+    if (difference == null) {
+      throw new AssertionError(made + " is called the same as " + drawn);
+    }
+    return difference;
+  }
+
+  /** Each of the four removals a little too large: found, with what it should have been. */
+  @ParameterizedTest
+  @MethodSource("pairs")
+  void setsWhatWasMadeBesideWhatWasDrawn(Removal more, Removal less) {
+    Difference gone = difference(more, less);
+    assertThat(gone.made()).isEqualTo(more);
+    assertThat(gone.drawn()).isEqualTo(less);
+    Difference left = difference(less, more);
+    // One outline within another is told to be another, and not to be the lesser.
+    if (!(more instanceof Removal.Outline)) {
+      assertThat(gone.kind()).isEqualTo(Difference.Kind.WOOD_GONE);
+      assertThat(left.kind()).isEqualTo(Difference.Kind.WOOD_LEFT);
+    }
+    assertThat(left.made()).isEqualTo(less);
+    assertThat(left.drawn()).isEqualTo(more);
+  }
+
+  static List<Arguments> pairs() {
+    Length one = Length.ofInches(1);
+    Length hair = one.plus(Length.ofInches(1, 64));
+    Point middle = new Point(Length.ofInches(6), Length.ofInches(2), Length.ZERO);
+    return List.of(
+        Arguments.of(
+            Shapes.slant(BOARD, Side.LEFT, Side.BOTTOM, hair),
+            Shapes.slant(BOARD, Side.LEFT, Side.BOTTOM, one)),
+        Arguments.of(
+            Shapes.chamfer(BOARD, Side.TOP, Side.INSIDE, hair.dividedBy(2)),
+            Shapes.chamfer(BOARD, Side.TOP, Side.INSIDE, one.dividedBy(2))),
+        Arguments.of(
+            Shapes.rounded(BOARD, Side.LEFT, Side.TOP, hair),
+            Shapes.rounded(BOARD, Side.LEFT, Side.TOP, one)),
+        Arguments.of(
+            Shapes.curve(BOARD, Side.TOP, one, Length.ofInches(4), hair),
+            Shapes.curve(BOARD, Side.TOP, one, Length.ofInches(4), one)),
+        Arguments.of(new Bore(2, middle, one, hair), new Bore(2, middle, one, one)));
+  }
+
+  @Test
+  void aMissingSlantIsDrawnAndNotMade() {
+    Removal miter = Shapes.slant(BOARD, Side.RIGHT, Side.TOP, Length.ofInches(1));
+    Difference difference = Difference.between(BOARD, BOARD.minus(miter));
+    assertThat(difference).isNotNull();
+    assertThat(difference.drawn()).isEqualTo(miter);
+    assertThat(difference.made()).isNull();
+  }
+
+  @Test
+  void woodGoneBehindASlantIsNoDifference() {
+    Removal miter = Shapes.slant(BOARD, Side.RIGHT, Side.TOP, Length.ofInches(2));
+    Removal step =
+        new Trough(
+            new Box(
+                new Point(Length.ofInches(23, 2), Length.ZERO, Length.ZERO),
+                new Point(Length.ofInches(12), Length.ofInches(1), Length.ofInches(1))));
+    assertThat(BOARD.minus(miter).minus(step).isSameShape(BOARD.minus(miter))).isTrue();
+    assertThat(BOARD.minus(step).isSameShape(BOARD)).isFalse();
   }
 }

@@ -13,6 +13,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 import packetwright.definition.project.PartDefinition.FeatureKind;
 import packetwright.definition.project.Side;
 import packetwright.text.measure.Length;
+import packetwright.text.measure.Rational;
+import packetwright.text.measure.Rule;
+import packetwright.text.measure.Unit;
 import packetwright.text.source.Span;
 import packetwright.wood.part.Part.Feature;
 
@@ -27,7 +30,8 @@ class PartTest {
   }
 
   private static List<Removal> removals(Feature bare) {
-    return FeatureShape.removals(bare, BLOCK, HERE).value();
+    return FeatureShape.removals(bare, BLOCK, HERE, new Rule(Rational.of(1, 32), Unit.INCH))
+        .value();
   }
 
   /** At least one feature of every kind, in all the ways that a mirror tells apart. */

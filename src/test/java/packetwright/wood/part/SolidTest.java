@@ -12,6 +12,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import packetwright.text.measure.Length;
 import packetwright.wood.part.Removal.Bore;
 import packetwright.wood.part.Removal.Trough;
@@ -131,5 +132,44 @@ class SolidTest {
 
   private static Length inches(long inches) {
     return Length.ofInches(inches);
+  }
+
+  /** Wholly different cuts that take the same: slots from one edge, and the rest of the way. */
+  private static Solid slotted(boolean isInHalves) {
+    Solid solid = Solid.block(inches(30), inches(20), inches(2));
+    for (int i = 0; i < 100; i++) {
+      int axis = i % 2;
+      Length low = Length.ofInches(i / 2 * 2 + 1, 8);
+      Point from = point(0, 0, i % 3 == 0 ? 0 : 1).with(axis, low);
+      Point to =
+          new Point(inches(30), inches(20), i % 3 == 0 ? Length.ofInches(i + 1, 128) : inches(2))
+              .with(axis, low.plus(Length.ofInches(1, 8)));
+      Length middle = from.z().plus(to.z()).dividedBy(2);
+      if (isInHalves) {
+        solid = solid.minus(new Trough(new Box(from.with(2, middle), to)));
+        solid = solid.minus(new Trough(new Box(from, to.with(2, middle))));
+      } else {
+        solid = solid.minus(new Trough(new Box(from, to)));
+        solid = solid.minus(new Bore(2, from, inches(2), Length.ofInches(i + 1, 256)));
+      }
+    }
+    return solid;
+  }
+
+  @Test
+  @Timeout(5)
+  void twoHundredCutsCompareQuickly() {
+    Solid whole = slotted(false);
+    Solid halves = slotted(true);
+    assertThat(whole.removals()).hasSize(200);
+    assertThat(halves.removals()).hasSize(200);
+    assertThat(whole.isSameShape(halves)).as("holes of the one are not in the other").isFalse();
+    Solid bare = new Solid(whole.length(), whole.width(), whole.thickness(), troughs(whole));
+    assertThat(bare.isSameShape(halves)).isTrue();
+    assertThat(whole.wood()).hasSizeLessThan(20_000);
+  }
+
+  private static List<Removal> troughs(Solid solid) {
+    return solid.removals().stream().filter(Trough.class::isInstance).toList();
   }
 }

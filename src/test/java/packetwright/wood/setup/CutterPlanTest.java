@@ -70,4 +70,18 @@ class CutterPlanTest {
       assertThat(offsets.get(i).minus(offsets.get(i - 1))).isLessThanOrEqualTo(blade);
     }
   }
+
+  @Test
+  void takesTheBitOfTheWidthOrMovesTheWidestNarrowerOneAwayFromTheFence() {
+    List<Length> bits = List.of(EIGHTH.times(2), EIGHTH.times(3), EIGHTH.times(4));
+    assertThat(CutterPlan.ofBits(EIGHTH.times(3), bits, GRADUATION))
+        .isEqualTo(new CutterPlan(EIGHTH.times(3), List.of(EIGHTH.times(3)), List.of(Length.ZERO)));
+    assertThat(CutterPlan.ofBits(Length.ofInches(7, 16), bits, GRADUATION))
+        .isEqualTo(
+            new CutterPlan(
+                EIGHTH.times(3),
+                List.of(EIGHTH.times(3)),
+                List.of(Length.ZERO, Length.ofInches(1, 16))));
+    assertThat(CutterPlan.ofBits(EIGHTH, bits, GRADUATION)).isNull();
+  }
 }

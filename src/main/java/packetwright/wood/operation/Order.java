@@ -1,0 +1,211 @@
+package packetwright.wood.operation;
+
+import static packetwright.definition.procedure.Verb.CROSSCUT;
+import static packetwright.definition.procedure.Verb.CUT;
+import static packetwright.definition.procedure.Verb.CUT_TO_FIT;
+import static packetwright.definition.procedure.Verb.DRILL;
+import static packetwright.definition.procedure.Verb.JOINT_EDGE;
+import static packetwright.definition.procedure.Verb.JOINT_FACE;
+import static packetwright.definition.procedure.Verb.PLANE_TO_THICKNESS;
+import static packetwright.definition.procedure.Verb.RIP;
+import static packetwright.definition.procedure.Verb.ROUT;
+import static packetwright.definition.procedure.Verb.SAW_CURVE;
+import static packetwright.definition.procedure.Verb.SQUARE_END;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import packetwright.definition.procedure.Operation;
+import packetwright.definition.procedure.Step;
+import packetwright.definition.procedure.Verb;
+import packetwright.definition.project.Side;
+import packetwright.definition.shop.MachineKind;
+import packetwright.text.measure.Length;
+import packetwright.text.source.Finding;
+import packetwright.text.source.Located;
+import packetwright.text.source.Span;
+import packetwright.wood.operation.Simulation.Inputs;
+import packetwright.wood.part.Part;
+import packetwright.wood.part.ThinWall;
+import packetwright.wood.workpiece.Workpiece;
+import packetwright.wood.workpiece.Workpiece.State;
+
+/** Mistakes that no shape shows: what is done too early or too late, and walls left too thin. */
+final class Order {
+  private static final Set<Verb> CUTS =
+      EnumSet.of(
+          CROSSCUT,
+          CUT,
+          CUT_TO_FIT,
+          DRILL,
+          JOINT_EDGE,
+          JOINT_FACE,
+          PLANE_TO_THICKNESS,
+          RIP,
+          ROUT,
+          SAW_CURVE,
+          SQUARE_END);
+
+  /** Cuts for which a piece lies on a machine's table by itself. */
+  private static final Set<Verb> BY_ITSELF =
+      EnumSet.of(
+          CROSSCUT,
+          CUT,
+          CUT_TO_FIT,
+          JOINT_EDGE,
+          JOINT_FACE,
+          PLANE_TO_THICKNESS,
+          RIP,
+          SAW_CURVE,
+          SQUARE_END);
+
+  private static final Set<Verb> JOINS = EnumSet.of(Verb.GLUE, Verb.NAIL, Verb.SCREW);
+
+  private static final Set<MachineKind> SANDERS =
+      EnumSet.of(MachineKind.BELT_SANDER, MachineKind.DISC_SANDER, MachineKind.ORBITAL_SANDER);
+
+  /** Where a shop states no wall of its own: common practice, no source. */
+  private static final Length THINNEST_WALL = Length.ofInches(1, 8);
+
+  private Order() {}
+
+  /** Notes what is wrong about the moment at which an operation is done. */
+  static void check(Situation s, OperationRun run) {
+    Verb verb = run.operation().verb().value();
+    MachineKind tool = run.tool();
+    if (CUTS.contains(verb)) {
+      requireNone(
+          "cut-after-finish",
+          s,
+          finished(run),
+          " finished already, and this cut makes bare wood again",
+          "move `finish` after this operation");
+    }
+    if (verb == Verb.GLUE) {
+      requireNone(
+          "finish-before-glue",
+          s,
+          finished(run),
+          " finished already, and glue does not hold on a finish",
+          "move `finish` after the glue");
+    }
+    if (BY_ITSELF.contains(verb) && tool != null && tool.isPowered()) {
+      List<Workpiece> glued =
+          run.before().stream().filter(p -> s.bench().wholeWith(p.name()) != null).toList();
+      requireNone(
+          "piece-glued-in",
+          s,
+          glued,
+          " glued to other pieces already, and cannot lie on the machine alone",
+          "move this operation before the glue");
+    }
+    if (verb == Verb.SAND) {
+      sanded(s, run);
+    }
+  }
+
+  private static List<Workpiece> finished(OperationRun run) {
+    return run.before().stream()
+        .filter(p -> Arrays.stream(Side.values()).anyMatch(side -> p.is(side, State.FINISHED)))
+        .toList();
+  }
+
+  private static void requireNone(
+      String code, Situation s, List<Workpiece> wrong, String why, String hint) {
+    if (!wrong.isEmpty() && s.told().isNew(code, s.operation().place().toString())) {
+      s.error(code, Listing.are(wrong.stream().map(Workpiece::name).toList()) + why, hint);
+    }
+  }
+
+  /** A squared end that is sanded is no longer square, nor an edge that a machine has sanded. */
+  private static void sanded(Situation s, OperationRun run) {
+    boolean isMachine = run.tool() != null && SANDERS.contains(run.tool());
+    List<Side> sides = new ArrayList<>(run.operation().sides());
+    if (sides.isEmpty()) {
+      sides.addAll(List.of(Side.values()));
+    }
+    for (Workpiece piece : run.before()) {
+      for (Side side : sides) {
+        boolean isReference =
+            (side.axis() == 0 && piece.is(side, State.SQUARE))
+                || (side.axis() == 1 && isMachine && piece.is(side, State.STRAIGHT));
+        if (isReference && isJoinedLater(s, piece)) {
+          s.error(
+              "reference-sanded",
+              "the "
+                  + Listing.side(side)
+                  + " of `"
+                  + piece.name()
+                  + "` is square for the joint, and sanding rounds it before the joint is made",
+              "name the faces under `sides`, or sand after the joint is made");
+          return;
+        }
+      }
+    }
+  }
+
+  private static boolean isJoinedLater(Situation s, Workpiece piece) {
+    List<Operation> all =
+        s.inputs().procedure().steps().stream().flatMap(p -> p.operations().stream()).toList();
+    Set<String> joints = new java.util.TreeSet<>();
+    for (Operation later : all.subList(s.index() + 1, all.size())) {
+      if (JOINS.contains(later.verb().value())) {
+        later.targets().forEach(target -> joints.add(target.value()));
+      }
+    }
+    return s.inputs().project().assembly().joints().stream()
+        .filter(joint -> joints.contains(joint.name().value()))
+        .flatMap(joint -> joint.pieces().stream())
+        .map(Located::value)
+        .anyMatch(name -> name.equals(piece.name()) || name.equals(Part.nameOf(piece.name())));
+  }
+
+  /**
+   * Warns of each wall that a cut leaves thinner than the shop wants. It is no error, since such a
+   * wall can be cut and only breaks easily.
+   */
+  static List<Finding> thinWalls(Inputs inputs) {
+    Length stated = inputs.shop().allowance("thinnest_wall");
+    Length least = stated.signum() > 0 ? stated : THINNEST_WALL;
+    List<Finding> findings = new ArrayList<>();
+    for (Part part : inputs.parts()) {
+      for (ThinWall wall : ThinWall.of(part, least)) {
+        String target = part.name() + "." + wall.feature().name();
+        findings.add(
+            at(
+                inputs,
+                target,
+                Finding.warning(
+                    "wall-too-thin",
+                    part.at(),
+                    "`"
+                        + target
+                        + "` leaves a wall only "
+                        + inputs.print(wall.thickness())
+                        + " thick; under "
+                        + inputs.print(least)
+                        + " it breaks easily",
+                    "move the feature, make it smaller, or choose thicker stock")));
+      }
+    }
+    return findings;
+  }
+
+  /** The finding at the operation that cuts a feature, where there is one. */
+  private static Finding at(Inputs inputs, String target, Finding finding) {
+    for (Step step : inputs.procedure().steps()) {
+      for (Operation operation : step.operations()) {
+        for (Located<String> named : operation.targets()) {
+          if (named.value().equals(target)) {
+            Span place = named.at();
+            return Finding.warning("wall-too-thin", place, finding.message(), finding.hint())
+                .inStep(step.label());
+          }
+        }
+      }
+    }
+    return finding;
+  }
+}
