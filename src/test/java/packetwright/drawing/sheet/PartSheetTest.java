@@ -212,7 +212,7 @@ class PartSheetTest {
         .contains(
             "Half of them are mirror images, left and right exchanged.",
             "Miter, right end: full at the top edge, 1 and 1 half inches less at the bottom edge,"
-                + " about 15.5 degrees off square.");
+                + " an angle of about 15.5 degrees.");
     assertThat(draw(SampleParts.leg(), INCH).alternative())
         .contains(
             "Curve, left end: 5 inches long, 1 and 1 fourth inches deep, radius 3 and 1 eighth"
