@@ -86,7 +86,6 @@ class SampleOrderTest {
     "sliding-lid-box, measure-the-tongues",
     "sliding-lid-box, rip-the-front-section",
     "sliding-lid-box, dry-fit-the-box",
-    "sliding-lid-box, sand-the-inside-faces",
     "nest-box, put-the-box-together-dry",
   })
   void stepsThatDependOnEachOtherDoNotSwap(String sample, String first) {
