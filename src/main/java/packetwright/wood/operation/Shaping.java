@@ -16,6 +16,7 @@ import packetwright.wood.operation.OperationRun.Work;
 import packetwright.wood.operation.Simulation.Outcome;
 import packetwright.wood.part.Part;
 import packetwright.wood.part.Removal;
+import packetwright.wood.part.Shapes;
 import packetwright.wood.part.Solid;
 import packetwright.wood.setup.CutterPlan;
 import packetwright.wood.setup.Setting.Kind;
@@ -105,14 +106,13 @@ final class Shaping {
     Aim.Shape shape =
         (own, solid) ->
             fences.stream()
-                .map(
+                .<Removal>map(
                     fence ->
-                        Removals.band(
+                        Shapes.band(
                             solid,
                             fenceSide,
-                            fence,
-                            fence.plus(cutter),
-                            own.feature(),
+                            List.of(fence, fence.plus(cutter)),
+                            own.feature().face(),
                             depth.reach()))
                 .toList();
     List<Workpiece> after = Aim.cut(s, aims, pieces, shape);
@@ -303,7 +303,7 @@ final class Shaping {
   }
 
   private static Removal rabbet(Aim own, Solid solid, Side end, Length stop, Depth depth) {
-    return Removals.band(solid, end, Length.ZERO, stop, own.feature(), depth.reach());
+    return Shapes.band(solid, end, List.of(Length.ZERO, stop), own.feature().face(), depth.reach());
   }
 
   /** End for end between two ends of one face, over between two faces. */

@@ -9,6 +9,7 @@ import packetwright.wood.part.Removal.Bend;
 import packetwright.wood.part.Removal.Corner;
 import packetwright.wood.part.Removal.Outline;
 import packetwright.wood.part.Removal.Slope;
+import packetwright.wood.part.Removal.Trough;
 
 /**
  * Slanted and round removals from measures, for the drawing from a feature's sizes and for the run
@@ -16,6 +17,21 @@ import packetwright.wood.part.Removal.Slope;
  */
 public final class Shapes {
   private Shapes() {}
+
+  /**
+   * Right across the piece, between two distances from a side and so deep from a face: a groove,
+   * dado or rabbet.
+   */
+  public static Trough band(
+      Solid solid, Side from, List<Length> distances, Side face, Length depth) {
+    List<Length> span = solid.measuredFrom(from, distances.get(0), distances.get(1));
+    List<Length> deep = solid.measuredFrom(face, Length.ZERO, depth);
+    Box block = solid.block();
+    return new Trough(
+        new Box(
+            block.low().with(face.axis(), deep.get(0)).with(from.axis(), span.get(0)),
+            block.high().with(face.axis(), deep.get(1)).with(from.axis(), span.get(1))));
+  }
 
   /**
    * A slant at a side: nothing comes off at {@code full}, and {@code by} at the side opposite to
