@@ -11,6 +11,7 @@ import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import packetwright.definition.project.Choice;
@@ -18,6 +19,7 @@ import packetwright.definition.project.Project;
 import packetwright.definition.project.ProjectFolder;
 import packetwright.definition.project.ProjectReader;
 import packetwright.plan.lesson.Lessons.Request;
+import packetwright.text.measure.Length;
 import packetwright.text.measure.Quantity;
 import packetwright.text.measure.Rational;
 import packetwright.text.source.Checked;
@@ -86,6 +88,18 @@ class SampleGivensTest {
             .isNull();
       }
     }
+  }
+
+  @Test
+  void theRowThatIsChosenGivesTheSizes() {
+    Lesson own = workOut("nest-box", List.of()).value();
+    Lesson wren = workOut("nest-box", List.of("species=house wren")).value();
+    assertThat(own.sizes().length("species.floor")).isEqualTo(Length.ofInches(5));
+    assertThat(wren.sizes().length("species.floor")).isEqualTo(Length.ofInches(4));
+    assertThat(wren.sizes().length("species.hole")).isEqualTo(Length.ofInches(5, 4));
+    Choice species = wren.project().choices().get(0);
+    assertThat(wren.choices().substitution().row(species).value()).isEqualTo("house wren");
+    assertThat(own.choices().substitution().row(species).value()).isEqualTo("bluebird");
   }
 
   /** Values anywhere in the ranges, to the 64th of an inch, and any row of a table. */
