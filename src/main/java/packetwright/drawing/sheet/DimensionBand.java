@@ -182,10 +182,13 @@ final class DimensionBand {
 
   /** Numbers right over one another would read as one. */
   private boolean isStacked(Spot one, Spot other) {
+    if (isLevel || one.row != other.row) {
+      return false;
+    }
     double apart =
         (Dimension.along(false, one.wish.text) + Dimension.along(false, other.wish.text)) / 2
             + APART;
-    return !isLevel && one.row == other.row && Math.abs(one.middle - other.middle) < apart;
+    return Math.abs(one.middle - other.middle) < apart;
   }
 
   private static boolean isWithin(double place, double low, double high) {
@@ -241,10 +244,12 @@ final class DimensionBand {
 
     /** Whether an extension line of a dimension further out would cross this one's number. */
     boolean isCutBy(Spot further, boolean isLevel) {
+      if (further.row <= row) {
+        return false;
+      }
       double half = Dimension.along(isLevel, wish.text) / 2 + CLEAR;
-      return further.row > row
-          && (isWithin(further.wish.from, middle - half, middle + half)
-              || isWithin(further.wish.to, middle - half, middle + half));
+      return isWithin(further.wish.from, middle - half, middle + half)
+          || isWithin(further.wish.to, middle - half, middle + half);
     }
   }
 }

@@ -14,6 +14,9 @@ import packetwright.text.words.Words;
  * @param pieces from left to right
  */
 public record Inscription(List<Piece> pieces) {
+  /** Signs that reach below the baseline. */
+  private static final String TAILED = "gjpqyQ,;()[]/ç";
+
   /** The least size that we letter in, in points. */
   public static final double LEAST_SIZE = 8;
 
@@ -189,7 +192,8 @@ public record Inscription(List<Piece> pieces) {
 
   private boolean hasTails() {
     return pieces.stream()
-        .anyMatch(p -> p instanceof Run r && r.text().matches(".*[gjpqyQ,;()\\[\\]/ç].*"));
+        .anyMatch(
+            p -> p instanceof Run r && r.text().chars().anyMatch(c -> TAILED.indexOf(c) >= 0));
   }
 
   private static List<Piece> number(Face face, Figure figure) {

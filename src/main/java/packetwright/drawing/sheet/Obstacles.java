@@ -3,6 +3,8 @@ package packetwright.drawing.sheet;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.PriorityQueue;
+import java.util.Queue;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import packetwright.drawing.lettering.Face;
@@ -32,20 +34,26 @@ final class Obstacles implements Painter {
   @Nullable Label place(Inscription text, double size, Area bounds, Wish wish) {
     double width = text.width(size);
     double height = text.above(size) + text.below(size);
-    List<double[]> corners = new ArrayList<>();
+    // A heap: the first few are wanted, and sorting them all took longer than all else.
+    Queue<double[]> corners =
+        new PriorityQueue<>(
+            Comparator.<double[]>comparingDouble(c -> c[2])
+                .thenComparingDouble(c -> c[0])
+                .thenComparingDouble(c -> c[1]));
     for (double left = bounds.left(); left + width <= bounds.right(); left += STEP) {
       for (double top = bounds.top(); top + height <= bounds.bottom(); top += STEP) {
-        corners.add(new double[] {left, top});
+        double across = left + width / 2 - wish.x;
+        double down = top + height / 2 - wish.y;
+        corners.add(new double[] {left, top, across * across + down * down});
       }
     }
-    return corners.stream()
-        .sorted(
-            Comparator.comparingDouble(
-                c -> Math.hypot(c[0] + width / 2 - wish.x, c[1] + height / 2 - wish.y)))
-        .map(c -> new Label(c[0], c[1] + text.above(size), size, text))
-        .filter(label -> isFree(label.area().grown(CLEAR)) && wish.suits.test(label))
-        .findFirst()
-        .orElse(null);
+    for (double[] c = corners.poll(); c != null; c = corners.poll()) {
+      Label label = new Label(c[0], c[1] + text.above(size), size, text);
+      if (isFree(label.area().grown(CLEAR)) && wish.suits.test(label)) {
+        return label;
+      }
+    }
+    return null;
   }
 
   /** Whether a line runs through a text. */
