@@ -209,7 +209,9 @@ public final class Isometric {
     for (Object found : polygons) {
       // Where a ring begins is the library's chance; normal form begins at its least place.
       Polygon polygon = (Polygon) ((Polygon) found).norm();
-      MaximumInscribedCircle circle = new MaximumInscribedCircle(polygon, 0.01);
+      // As near as a letter needs: to a thirtieth of the region's breadth.
+      double near = StrictMath.max(0.01, StrictMath.sqrt(polygon.getArea()) / 30);
+      MaximumInscribedCircle circle = new MaximumInscribedCircle(polygon, near);
       Coordinate middle = circle.getCenter().getCoordinate();
       Hit hit = hit(middle.x, middle.y);
       if (hit != null) {
