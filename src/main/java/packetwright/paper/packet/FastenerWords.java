@@ -44,6 +44,14 @@ final class FastenerWords {
               words.say("packet.fasten.unplaced"),
               Naming.nothing()));
     }
+    if (!run.fastened().isEmpty()) {
+      lines.add(
+          new PacketStep.Setting(
+              words.say("packet.fasten.sides"),
+              Naming.nothing(),
+              words.say("packet.fasten.sides.about"),
+              Naming.nothing()));
+    }
     if (run.fastened().stream().anyMatch(f -> f.fastener().kind() == Fastener.Kind.SCREW)) {
       lines.add(
           new PacketStep.Setting(

@@ -212,7 +212,8 @@ final class KeyTables {
   List<SettingsRow> settings() {
     List<SettingsRow> rows = new ArrayList<>();
     for (OperationRun run : lesson.run().operations()) {
-      List<SettingLine> lines = new ArrayList<>(run.settings().stream().map(this::line).toList());
+      List<SettingLine> lines =
+          new ArrayList<>(run.settings().stream().map(s -> line(run, s)).toList());
       lines.addAll(fasteners.keyLines(run));
       if (!lines.isEmpty()) {
         MachineKind tool = run.tool();
@@ -228,12 +229,12 @@ final class KeyTables {
     return rows;
   }
 
-  private SettingLine line(Setting setting) {
+  private SettingLine line(OperationRun run, Setting setting) {
     Length tolerance = setting.tolerance();
     return new SettingLine(
-        naming.setting(setting.name()),
+        naming.setting(run, setting),
         naming.exactly(setting.value()),
-        pages.datum(setting),
+        pages.datum(run, setting),
         tolerance == null ? Naming.nothing() : words.say("packet.within", exactly(tolerance)),
         words.say(setting.kind() == Setting.Kind.BOUND ? "packet.bound" : "packet.free"),
         pages.note(setting));

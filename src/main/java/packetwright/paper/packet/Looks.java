@@ -29,7 +29,7 @@ record Looks(Naming naming) {
           look.add(
               words.say(
                   "packet.look.setting",
-                  naming.setting(setting.name()),
+                  naming.setting(run, setting),
                   naming.exactly(setting.value())));
         }
       }

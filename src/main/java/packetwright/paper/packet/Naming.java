@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import packetwright.definition.procedure.Operation;
+import packetwright.definition.procedure.Verb;
 import packetwright.definition.shop.MachineKind;
 import packetwright.text.measure.Figure;
 import packetwright.text.measure.Length;
@@ -15,6 +16,8 @@ import packetwright.text.measure.Rule;
 import packetwright.text.source.Located;
 import packetwright.text.words.Phrase;
 import packetwright.text.words.Words;
+import packetwright.wood.operation.OperationRun;
+import packetwright.wood.setup.Setting;
 
 /** How names from files, and numbers, are said on paper. */
 record Naming(Words words, Rule rule) {
@@ -51,6 +54,17 @@ record Naming(Words words, Rule rule) {
 
   String machine(MachineKind kind) {
     return words.plain("packet.tool." + kind.word());
+  }
+
+  /**
+   * What an operation sets. A crosscut without a stop is made at its line, and a rough cut says how
+   * wide the board must be, which nothing is set to.
+   */
+  Phrase setting(OperationRun run, Setting setting) {
+    Verb verb = run.operation().verb().value();
+    String own = "packet.set." + verb.word() + "." + setting.name();
+    boolean isStopped = verb == Verb.CROSSCUT && run.operation().stop();
+    return words.hasKey(own) && !isStopped ? words.say(own) : setting(setting.name());
   }
 
   /**

@@ -7,9 +7,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import packetwright.definition.procedure.Operation;
 import packetwright.definition.procedure.Operation.By;
 import packetwright.definition.procedure.Step;
+import packetwright.definition.project.Side;
 import packetwright.definition.shop.MachineKind;
 import packetwright.drawing.sheet.LayoutSheet;
 import packetwright.drawing.sheet.Sheet;
@@ -19,8 +21,10 @@ import packetwright.text.words.Phrase;
 import packetwright.text.words.Words;
 import packetwright.wood.caution.Caution;
 import packetwright.wood.operation.OperationRun;
+import packetwright.wood.part.Part;
 import packetwright.wood.setup.Setting;
 import packetwright.wood.workpiece.Layout;
+import packetwright.wood.workpiece.Workpiece;
 
 /** Prepares the steps of the procedure for printing. */
 final class StepPages {
@@ -89,7 +93,7 @@ final class StepPages {
     Map<List<PacketStep.Setting>, Phrase> boxes = new LinkedHashMap<>();
     for (OperationRun run : runs) {
       List<PacketStep.Setting> lines =
-          new ArrayList<>(run.settings().stream().map(this::setting).toList());
+          new ArrayList<>(run.settings().stream().map(s -> setting(run, s)).toList());
       lines.addAll(fasteners.lines(run));
       if (!lines.isEmpty()) {
         boxes.putIfAbsent(lines, naming.work(run.operation()));
@@ -103,18 +107,47 @@ final class StepPages {
     return list;
   }
 
-  private PacketStep.Setting setting(Setting setting) {
+  private PacketStep.Setting setting(OperationRun run, Setting setting) {
     return new PacketStep.Setting(
-        naming.setting(setting.name()),
+        naming.setting(run, setting),
         naming.exactly(setting.value()),
-        datum(setting),
+        datum(run, setting),
         note(setting));
   }
 
-  Phrase datum(Setting setting) {
-    return setting.datum().isEmpty()
-        ? Naming.nothing()
-        : words.say("packet.datum." + setting.datum());
+  /** From where it is measured; on a mirror image left is right. */
+  Phrase datum(OperationRun run, Setting setting) {
+    if (setting.datum().isEmpty()) {
+      return Naming.nothing();
+    }
+    Phrase datum = words.say("packet.datum." + setting.datum());
+    List<String> mirrored =
+        run.before().stream().map(Workpiece::name).filter(this::isMirrored).toList();
+    Side side = Side.of(setting.datum());
+    return mirrored.isEmpty() || side == null || side.axis() != 0
+        ? datum
+        : words.say(
+            "packet.datum.mirrored",
+            datum,
+            words.list(mirrored.stream().map(p -> Phrase.of(letter(p))).toList()),
+            words.say("packet.datum." + side.opposite().word()));
+  }
+
+  private boolean isMirrored(String piece) {
+    Part part = part(piece);
+    return part != null && part.isMirrored(piece);
+  }
+
+  private String letter(String piece) {
+    Part part = part(piece);
+    return part == null ? piece : part.pieceLetter(piece);
+  }
+
+  private @Nullable Part part(String piece) {
+    return lesson.parts().stream()
+        .filter(part -> part.name().equals(Part.nameOf(piece)))
+        .findFirst()
+        .orElse(null);
   }
 
   /** A cutter's make-up, or that a measurement comes in place of the value. */

@@ -17,13 +17,7 @@ final class Cutters {
   /** How a width is made with what the shop has; none with a finding. */
   static @Nullable CutterPlan plan(Situation s, MachineKind tool, Aim aim) {
     Length width = aim.length("width");
-    Length graduation =
-        new Length(
-            s.inputs()
-                .project()
-                .rule()
-                .graduation()
-                .times(s.inputs().project().rule().unit().inBase()));
+    Length graduation = s.graduation();
     Length blade = s.machineValue(MachineKind.TABLE_SAW, "kerf");
     CutterPlan plan =
         switch (tool) {
@@ -78,14 +72,15 @@ final class Cutters {
    * Where the fence stands, pass after pass. A router's later pass may widen only the wall away
    * from the fence: at the other wall the bit would run with the wood and throw it.
    */
-  static List<Length> fences(Situation s, MachineKind tool, CutterPlan plan, Length first) {
+  static List<Length> fences(
+      Situation s, MachineKind tool, CutterPlan plan, Length first, String name) {
     List<Length> fences = new ArrayList<>();
     int passes = plan.offsets().size();
     for (int i = 0; i < passes; i++) {
       boolean isInner = i > 0 && i < passes - 1;
       fences.add(
           s.set(
-              i == 0 ? "fence" : "fence_" + (i + 1),
+              i == 0 ? name : name + "_" + (i + 1),
               first.plus(plan.offsets().get(i)),
               "near",
               isInner ? Kind.FREE : Kind.BOUND,

@@ -1,5 +1,6 @@
 package packetwright.wood.operation;
 
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -101,7 +102,9 @@ final class Shaping {
             aim,
             Cutters.asSetting(
                 plan.width(), s.tolerance(aim.size("width")), Kind.BOUND, plan.stack()));
-    List<Length> fences = Cutters.fences(s, tool, plan, reckoned);
+    // Across the grain a stop block stands in for the fence: a piece between both is trapped.
+    String guide = edge.axis() == 0 && s.operation().stop() ? "stop" : "fence";
+    List<Length> fences = Cutters.fences(s, tool, plan, reckoned, guide);
     Depth depth = Cutters.height(s, tool, aim);
     Aim.Shape shape =
         (own, solid) ->
@@ -285,10 +288,14 @@ final class Shaping {
     Length cutter =
         Cutters.cutter(s, aim, Cutters.asSetting(CutterPlan.total(stack), null, Kind.FREE, stack));
     Depth depth = Cutters.height(s, tool, aim);
-    s.settings().passes(s.settings().needed(stop, cutter));
+    int passes = s.settings().needed(stop, cutter);
+    List<List<Length>> cuts = passes(s, stop, cutter, passes);
+    s.settings().passes(passes);
     Aim.Shape shape =
         (own, solid) ->
-            ends(own.feature()).stream().map(end -> rabbet(own, solid, end, stop, depth)).toList();
+            ends(own.feature()).stream()
+                .flatMap(end -> cuts.stream().map(cut -> band(own, solid, end, cut, depth)))
+                .toList();
     List<Workpiece> after = Aim.cut(s, aims, pieces, shape);
     Work work =
         new Work(
@@ -302,8 +309,37 @@ final class Shaping {
     return s.done(s.bench().withAll(after), tool, pieces, after, work);
   }
 
-  private static Removal rabbet(Aim own, Solid solid, Side end, Length stop, Depth depth) {
-    return Shapes.band(solid, end, List.of(Length.ZERO, stop), own.feature().face(), depth.reach());
+  /**
+   * What the passes of an end rabbet take, from the end; the last is made against the stop. How far
+   * short of the stop the end stands at the first is set: far enough that nothing is left at the
+   * end, and not so far that a ridge is left between two passes.
+   */
+  private static List<List<Length>> passes(Situation s, Length stop, Length cutter, int count) {
+    if (count < 2) {
+      return List.of(List.of(Length.ZERO, stop));
+    }
+    Length least = stop.minus(cutter);
+    Length most = cutter.times(count - 1L);
+    Length middle = least.plus(most).dividedBy(2);
+    Length easy = s.onGraduation(middle);
+    boolean fits = !easy.isLess(least) && !easy.isMore(most);
+    Length first = s.set("first_pass", fits ? easy : middle, "", Kind.FREE, null);
+    List<List<Length>> passes = new ArrayList<>();
+    for (long left = count - 1L; left >= 0; left--) {
+      Length far = stop.minus(first.times(left).dividedBy(count - 1L));
+      Length near = far.minus(cutter).max(Length.ZERO);
+      int last = passes.size() - 1;
+      if (last >= 0 && !near.isMore(passes.get(last).get(1))) {
+        passes.set(last, List.of(passes.get(last).get(0), far)); // no ridge between them
+      } else if (near.isLess(far)) {
+        passes.add(List.of(near, far));
+      }
+    }
+    return passes;
+  }
+
+  private static Removal band(Aim own, Solid solid, Side end, List<Length> cut, Depth depth) {
+    return Shapes.band(solid, end, cut, own.feature().face(), depth.reach());
   }
 
   /** End for end between two ends of one face, over between two faces. */

@@ -15,6 +15,7 @@ import packetwright.definition.size.Evaluated;
 import packetwright.definition.size.Size;
 import packetwright.text.measure.Length;
 import packetwright.text.measure.Quantity;
+import packetwright.text.measure.Rule;
 import packetwright.text.source.Checked;
 import packetwright.text.source.Finding;
 import packetwright.text.source.Findings;
@@ -82,6 +83,17 @@ final class Situation {
 
   List<Finding> findings() {
     return findings.list();
+  }
+
+  /** The finest graduation of the project's rule. */
+  Length graduation() {
+    Rule rule = inputs.project().rule();
+    return new Length(rule.graduation().times(rule.unit().inBase()));
+  }
+
+  /** The place on the project's rule that is nearest to a length. */
+  Length onGraduation(Length length) {
+    return new Length(length.inches().roundedTo(graduation().inches()));
   }
 
   String print(Length length) {

@@ -38,7 +38,10 @@ class PublisherTest {
         .as("the parts table and the rough pieces")
         .contains("C Front end 1 poplar 4 1\u20442 in \u2020 " + front + " in")
         .contains("36 in " + rough + " in");
-    assertThat(key).contains("Front width front_width " + front + " in", "Width " + rough + " in");
+    assertThat(key)
+        .contains(
+            "Front width front_width " + front + " in",
+            "Board at least as wide as " + rough + " in");
     assertThat(student).as("the front as it was before").doesNotContain("2 15\u204416 in");
   }
 

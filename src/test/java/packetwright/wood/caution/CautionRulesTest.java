@@ -138,6 +138,7 @@ class CautionRulesTest {
         row("nailer_hand", at(Verb.NAIL, MachineKind.NAILER), ROUT),
         row("edge_tool", at(Verb.CUT, MachineKind.CHISEL), ROUT),
         row("edge_tool", at(Verb.CUT_TO_FIT, MachineKind.BLOCK_PLANE), ROUT),
+        row("driver", at(Verb.SCREW, MachineKind.CLAMP), at(Verb.NAIL, MachineKind.NAILER)),
         row("glue_skin", at(Verb.GLUE, MachineKind.CLAMP), at(Verb.DRY_FIT, MachineKind.CLAMP)),
         row("oily_rags", at(Verb.FINISH, MachineKind.BRUSH), at(Verb.GLUE, MachineKind.BRUSH)),
         row("finish_fumes", at(Verb.FINISH, MachineKind.BRUSH), at(Verb.GLUE, MachineKind.BRUSH)),
