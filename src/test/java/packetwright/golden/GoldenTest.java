@@ -26,7 +26,7 @@ class GoldenTest {
   private static final Path CASES = Path.of("src/test/resources/golden");
   private static final Path SOURCES = Path.of("src/main/java/packetwright");
   private static final Path CAUTIONS =
-      Path.of("src/main/resources/packetwright/wood/caution/cautions.yaml");
+      Path.of("src/main/resources/packetwright/wood/caution/rules");
 
   /** A method that makes a finding of a code: {@code error}, {@code require}. */
   private static final Pattern MAKER = Pattern.compile("\\b(\\w+)\\(\\s*String code,");
@@ -70,7 +70,11 @@ class GoldenTest {
     String makers = String.join("|", groups(MAKER, all));
     Set<String> codes =
         groups(Pattern.compile("\\b(?:" + makers + ")\\(\\s*\"([a-z0-9-]+)\""), all);
-    codes.addAll(groups(REFUSAL, Files.readString(CAUTIONS)));
+    try (Stream<Path> files = Files.list(CAUTIONS)) {
+      for (Path file : files.toList()) {
+        codes.addAll(groups(REFUSAL, Files.readString(file)));
+      }
+    }
     codes.removeAll(OURS);
     assertThat(codes).as("codes seen").hasSizeGreaterThan(100);
     return codes;

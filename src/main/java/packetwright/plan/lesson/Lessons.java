@@ -27,8 +27,8 @@ import packetwright.text.words.Words;
 import packetwright.wood.assembly.Assembly;
 import packetwright.wood.blank.Blank;
 import packetwright.wood.blank.Blanks;
-import packetwright.wood.caution.Caution;
 import packetwright.wood.caution.CautionRules;
+import packetwright.wood.caution.Verdict;
 import packetwright.wood.operation.Run;
 import packetwright.wood.operation.Simulation;
 import packetwright.wood.part.Part;
@@ -114,10 +114,8 @@ public final class Lessons {
     if (run == null || assembly == null) {
       return null;
     }
-    List<Caution> cautions = findings.take(CautionRules.builtIn().apply(run, shop, Words.of("en")));
-    if (cautions == null) {
-      return null;
-    }
+    Verdict verdict = CautionRules.builtIn().apply(run, shop, Words.of("en"));
+    verdict.refused().forEach(r -> findings.add(r.finding()));
     Choices choices =
         new Choices(
             shop,
@@ -125,7 +123,8 @@ public final class Lessons {
             Substitutions.written(request.set(), substitution),
             request.options(),
             request.term());
-    return new Lesson(project, choices, procedure, sizes, parts, assembly, blanks, run, cautions);
+    return new Lesson(
+        project, choices, procedure, sizes, parts, assembly, blanks, run, verdict.cautions());
   }
 
   private static Checked<Shop> shop(ProjectFolder folder, Request request) {

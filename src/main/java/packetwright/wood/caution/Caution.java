@@ -1,11 +1,14 @@
 package packetwright.wood.caution;
 
+import org.jspecify.annotations.Nullable;
+import packetwright.definition.shop.MachineKind;
 import packetwright.text.source.Span;
 
 /**
  * A hazard statement at a step.
  *
  * @param rule name of the rule that fired
+ * @param against kind of hazard
  * @param signal severity
  * @param hazard what can hurt
  * @param consequence what it does
@@ -13,12 +16,15 @@ import packetwright.text.source.Span;
  * @param source where the rule comes from
  * @param why the sizes that made it fire, for the key
  * @param step number of the step
+ * @param tool that the hazard comes from, or none
+ * @param isOnce whether it holds for the machine as a whole, and is printed once
  * @param piece worked on
  * @param refuses whether the operation may not be printed
  * @param at the operation
  */
 public record Caution(
     String rule,
+    Hazard against,
     Signal signal,
     String hazard,
     String consequence,
@@ -26,6 +32,8 @@ public record Caution(
     String source,
     String why,
     int step,
+    @Nullable MachineKind tool,
+    boolean isOnce,
     String piece,
     boolean refuses,
     Span at) {
@@ -35,6 +43,7 @@ public record Caution(
     String reasons = why.contains(other.why) ? why : why + " " + other.why;
     return new Caution(
         first.rule,
+        first.against,
         first.signal,
         first.hazard,
         first.consequence,
@@ -42,6 +51,8 @@ public record Caution(
         first.source,
         reasons,
         first.step,
+        first.tool,
+        first.isOnce,
         first.piece,
         first.refuses,
         first.at);

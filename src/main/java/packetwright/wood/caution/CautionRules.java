@@ -17,7 +17,6 @@ import packetwright.text.measure.Rational;
 import packetwright.text.measure.Rule;
 import packetwright.text.measure.Unit;
 import packetwright.text.source.Checked;
-import packetwright.text.source.Findings;
 import packetwright.text.words.Words;
 import packetwright.wood.operation.OperationRun;
 import packetwright.wood.operation.Run;
@@ -37,17 +36,17 @@ public final class CautionRules {
 
   /** Names of the rules, in the order written. */
   public List<String> names() {
-    return rules.hazards().stream().map(Hazard::name).toList();
+    return rules.rules().stream().map(HazardRule::name).toList();
   }
 
   /** Whether an instructor may accept every refusal of that code. */
   public boolean isWaivable(String code) {
-    List<Hazard.Refusal> ofCode =
-        rules.hazards().stream()
+    List<HazardRule.Refusal> ofCode =
+        rules.rules().stream()
             .flatMap(h -> h.refusals().stream())
             .filter(r -> r.code().equals(code))
             .toList();
-    return !ofCode.isEmpty() && ofCode.stream().allMatch(Hazard.Refusal::isWaivable);
+    return !ofCode.isEmpty() && ofCode.stream().allMatch(HazardRule.Refusal::isWaivable);
   }
 
   /** Where a shop's limits allow more than ours, in the order of our limits. */
@@ -65,44 +64,49 @@ public final class CautionRules {
     return looser;
   }
 
-  /**
-   * The cautions of a procedure, by step and then most severe first, each rule once in a step; a
-   * refusal is also an error, beside the value. The reasons print lengths in the shop's unit.
-   */
-  public Checked<List<Caution>> apply(Run run, Shop shop, Words words) {
-    Findings findings = new Findings();
+  /** What the rules say about a procedure; the reasons print lengths in the shop's unit. */
+  public Verdict apply(Run run, Shop shop, Words words) {
     Rule rule = new Rule(Rational.ONE, shop.unit() == Unit.INCH ? Unit.INCH : Unit.MILLIMETRE);
     RefusalReport report = new RefusalReport(run, rule);
+    List<Refused> refused = new ArrayList<>();
     Map<String, Caution> merged = new LinkedHashMap<>();
     Set<String> seen = new HashSet<>();
     for (OperationRun operation : run.operations()) {
       RunValues values = new RunValues(operation, rules.limits());
-      for (Hazard hazard : rules.hazards()) {
-        if (!applies(hazard, values) || (hazard.isOncePerMachine() && !isNew(values, seen))) {
+      for (HazardRule hazard : rules.rules()) {
+        if (!applies(hazard, values) || (hazard.isOnce() && !isNew(hazard, values, seen))) {
           continue;
         }
-        List<Hazard.Refusal> refused =
-            hazard.refusals().stream().filter(r -> holds(r.when(), values)).toList();
-        refused.forEach(r -> findings.add(report.finding(r, values)));
-        Caution caution = new Printing(words, rule).caution(hazard, values, !refused.isEmpty());
+        List<Refused> here =
+            hazard.refusals().stream()
+                .filter(r -> holds(r.when(), values))
+                .map(r -> report.refused(hazard, r, values))
+                .toList();
+        refused.addAll(here);
+        Caution caution = new Printing(words, rule).caution(hazard, values, !here.isEmpty());
         merged.merge(caution.step() + " " + caution.rule(), caution, Caution::and);
       }
     }
     List<Caution> cautions = new ArrayList<>(merged.values());
     cautions.sort(Comparator.comparingInt(Caution::step).thenComparing(Caution::signal));
-    return new Checked<>(List.copyOf(cautions), findings.list());
+    return new Verdict(cautions, refused);
   }
 
-  private static boolean applies(Hazard hazard, RunValues values) {
+  private static boolean applies(HazardRule hazard, RunValues values) {
     return values.hasPiece()
         && hazard.concerns(values.run().tool())
         && holds(hazard.when(), values);
   }
 
   /** A student does not see the instructor's steps, so each of the two is told once. */
-  private static boolean isNew(RunValues values, Set<String> seen) {
+  private static boolean isNew(HazardRule rule, RunValues values, Set<String> seen) {
     MachineKind tool = values.run().tool();
-    return seen.add(values.run().operation().by() + " " + (tool == null ? "" : tool.word()));
+    return seen.add(
+        rule.name()
+            + " "
+            + values.run().operation().by()
+            + " "
+            + (tool == null ? "" : tool.word()));
   }
 
   private static boolean holds(Formula when, RunValues values) {
@@ -115,12 +119,13 @@ public final class CautionRules {
 
   /** Puts a rule into words. */
   private record Printing(Words words, Rule rule) {
-    Caution caution(Hazard hazard, RunValues values, boolean refuses) {
+    Caution caution(HazardRule hazard, RunValues values, boolean refuses) {
       Object[] amounts =
           hazard.shows().stream().map(name -> figure(name, values)).toArray(Object[]::new);
       String phrase = "caution." + hazard.name();
       return new Caution(
           hazard.name(),
+          hazard.against(),
           hazard.signal(),
           words.plain(phrase + ".hazard"),
           words.plain(phrase + ".consequence"),
@@ -128,6 +133,8 @@ public final class CautionRules {
           hazard.source(),
           words.plain(phrase + ".why", amounts),
           values.run().step().number(),
+          values.run().tool(),
+          hazard.isOnce(),
           values.piece().name(),
           refuses,
           values.run().operation().place());

@@ -1,55 +1,48 @@
 package packetwright.wood.caution;
 
-import java.util.List;
-import java.util.Set;
+import java.util.Arrays;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
-import packetwright.definition.shop.MachineKind;
-import packetwright.text.formula.Formula;
-import packetwright.wood.caution.Caution.Signal;
 
-/**
- * One hazard rule.
- *
- * @param name its phrases begin with {@code caution.} and this
- * @param at machines and hand tools that it is about; empty for any operation
- * @param when it is printed
- * @param signal severity
- * @param isOncePerMachine whether it is printed only at the first step of each machine that the
- *     student does, and the first that the instructor does
- * @param shows the amounts that its reason tells
- * @param source where it comes from
- * @param refusals what may not be printed, where the rule applies
- */
-record Hazard(
-    String name,
-    Set<MachineKind> at,
-    Formula when,
-    Signal signal,
-    boolean isOncePerMachine,
-    List<String> shows,
-    String source,
-    List<Refusal> refusals) {
-  Hazard {
-    at = Set.copyOf(at);
-    shows = List.copyOf(shows);
-    refusals = List.copyOf(refusals);
+/** The kinds of hazard that a rule can be against: the columns of the hazard matrix. */
+public enum Hazard {
+  /** The cutter throws the workpiece back, or grabs it. */
+  KICKBACK,
+  /** A hand comes near the cutter. */
+  HANDS,
+  /** The piece is too short, narrow or thin to be held there. */
+  SMALL_PIECE,
+  /** A guard, riving knife or blade guide is off or wrongly set. */
+  GUARD,
+  /** Too much wood is taken at once. */
+  DEPTH,
+  /** The wood, or the tool, is moved the wrong way. */
+  FEED,
+  /** A piece is caught between the cutter and a stop or fence. */
+  TRAPPED,
+  /** A long, wide, bowed, round or unseated piece tips or binds. */
+  SUPPORT,
+  /** Thin wood, a blade or a bit breaks; wood splits. */
+  BREAKING,
+  /** Chips, splinters or fasteners fly. */
+  FLYING,
+  /** Hair, sleeves, gloves or rings are caught. */
+  CAUGHT,
+  DUST,
+  NOISE,
+  /** Glue or finish on skin, in eyes, or breathed. */
+  CHEMICAL,
+  FIRE,
+  /** Something heavy is lifted. */
+  LIFTING;
+
+  /** As written in files: {@code small_piece}. */
+  public String word() {
+    return name().toLowerCase(Locale.ROOT);
   }
 
-  /** Whether it is about a tool. */
-  boolean concerns(@Nullable MachineKind tool) {
-    return at.isEmpty() || (tool != null && at.contains(tool));
+  /** The kind of that name, or none. */
+  static @Nullable Hazard of(String word) {
+    return Arrays.stream(values()).filter(h -> h.word().equals(word)).findFirst().orElse(null);
   }
-
-  /**
-   * An operation that may not be printed.
-   *
-   * @param code of the finding
-   * @param when it is refused
-   * @param message with amounts by name in braces
-   * @param hint what to do where no earlier step helps
-   * @param longer name of the least length that the piece must have, or empty
-   * @param isWaivable whether an instructor may accept it
-   */
-  record Refusal(
-      String code, Formula when, String message, String hint, String longer, boolean isWaivable) {}
 }

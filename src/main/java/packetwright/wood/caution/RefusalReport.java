@@ -21,7 +21,16 @@ import packetwright.wood.workpiece.Workpiece;
 record RefusalReport(Run run, Rule rule) {
   private static final Pattern NAME = Pattern.compile("\\{([a-z_.]+)\\}");
 
-  Finding finding(Hazard.Refusal refusal, RunValues values) {
+  Refused refused(HazardRule rule, HazardRule.Refusal refusal, RunValues values) {
+    return new Refused(
+        rule.name(),
+        refusal.isWaivable(),
+        refusal.control(),
+        values.run(),
+        finding(refusal, values));
+  }
+
+  private Finding finding(HazardRule.Refusal refusal, RunValues values) {
     OperationRun at = values.run();
     return Finding.error(
             refusal.code(),
@@ -53,7 +62,7 @@ record RefusalReport(Run run, Rule rule) {
     return rule.printExactly(length).toString();
   }
 
-  private String hint(Hazard.Refusal refusal, RunValues values) {
+  private String hint(HazardRule.Refusal refusal, RunValues values) {
     Workpiece piece = values.piece();
     boolean isRipOfBlank =
         values.run().operation().verb().value() == Verb.RIP && piece.name().equals(piece.blank());

@@ -4,12 +4,15 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import packetwright.definition.procedure.Operation.Control;
 import packetwright.definition.shop.MachineKind;
 import packetwright.text.document.Node;
 import packetwright.text.document.Schema;
@@ -23,7 +26,23 @@ import packetwright.text.source.Located;
 
 /** Reads our own rules; whatever is wrong with them is our bug. */
 final class RuleFile {
-  private static final String FILE = "cautions.yaml";
+  /** Our files, in the order in which rules are looked through. */
+  static final List<String> FILES =
+      List.of(
+          "everywhere",
+          "miter_saw",
+          "table_saw",
+          "dado_set",
+          "jointer",
+          "planer",
+          "band_saw",
+          "drill_press",
+          "router_table",
+          "handheld_router",
+          "sanders",
+          "nailer",
+          "hand_tools",
+          "glue_and_finish");
 
   /** Key that every limit and rule has. */
   private static final String SOURCE = "source";
@@ -33,20 +52,33 @@ final class RuleFile {
   /**
    * What the file holds.
    *
-   * @param hazards in the order written
+   * @param rules in the order written
    * @param limits by machine and name, {@code jointer.shortest}, in the order written
    */
-  record Rules(List<Hazard> hazards, Map<String, Limit> limits) {}
+  record Rules(List<HazardRule> rules, Map<String, Limit> limits) {}
 
   static Rules read() {
-    try (InputStream in = RuleFile.class.getResourceAsStream(FILE)) {
+    List<HazardRule> rules = new ArrayList<>();
+    Map<String, Limit> limits = new LinkedHashMap<>();
+    for (String name : FILES) {
+      Rules of = rules(file(name));
+      rules.addAll(of.rules());
+      limits.putAll(of.limits());
+    }
+    return new Rules(rules, limits);
+  }
+
+  /** One of our files, checked. */
+  static Node.Mapping file(String name) {
+    String file = "rules/" + name + ".yaml";
+    try (InputStream in = RuleFile.class.getResourceAsStream(file)) {
       if (in == null) {
-        throw new IllegalStateException("no " + FILE);
+        throw new IllegalStateException("no " + file);
       }
       String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-      return rules((Node.Mapping) checked(good(Yaml.read(FILE, text))));
+      return (Node.Mapping) checked(good(Yaml.read(file, text)));
     } catch (IOException e) {
-      throw new UncheckedIOException(FILE, e);
+      throw new UncheckedIOException(file, e);
     }
   }
 
@@ -79,26 +111,35 @@ final class RuleFile {
         text(limit, SOURCE).value());
   }
 
-  private static Hazard hazard(Node.Mapping rule) {
-    return new Hazard(
+  private static HazardRule hazard(Node.Mapping rule) {
+    return new HazardRule(
         text(rule, "name").value(),
+        Hazard.valueOf(text(rule, "against").value().toUpperCase(Locale.ROOT)),
         machines(rule.texts("at")),
         formula(rule),
         Caution.Signal.valueOf(text(rule, "signal").value().toUpperCase(Locale.ROOT)),
-        rule.get("once") != null,
+        rule.text("print", "step").equals("once"),
+        rule.texts("instead_of").stream().map(Located::value).toList(),
+        control(rule),
         rule.texts("shows").stream().map(Located::value).toList(),
         text(rule, SOURCE).value(),
         rule.items("refusals").stream().map(r -> refusal((Node.Mapping) r)).toList());
   }
 
-  private static Hazard.Refusal refusal(Node.Mapping refusal) {
-    return new Hazard.Refusal(
+  private static HazardRule.Refusal refusal(Node.Mapping refusal) {
+    return new HazardRule.Refusal(
         text(refusal, "code").value(),
         formula(refusal),
         text(refusal, "message").value(),
         text(refusal, "hint").value(),
         refusal.text("longer", ""),
+        control(refusal),
         text(refusal, "waivable").value().equals("true"));
+  }
+
+  private static @Nullable Control control(Node.Mapping from) {
+    String word = from.text("control", "");
+    return word.isEmpty() ? null : Control.valueOf(word.toUpperCase(Locale.ROOT));
   }
 
   private static Set<MachineKind> machines(List<Located<String>> words) {

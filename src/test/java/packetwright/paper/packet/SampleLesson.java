@@ -99,7 +99,7 @@ public final class SampleLesson {
         good(Assembly.of(project, sizes, parts)),
         blanks,
         run,
-        good(CautionRules.builtIn().apply(run, shop, WORDS)));
+        CautionRules.builtIn().apply(run, shop, WORDS).cautions());
   }
 
   /** Form A of its quiz. */

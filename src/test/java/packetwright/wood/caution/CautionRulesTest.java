@@ -21,7 +21,6 @@ import packetwright.definition.shop.MachineKind;
 import packetwright.definition.shop.Shop;
 import packetwright.text.measure.Length;
 import packetwright.text.measure.Rational;
-import packetwright.text.source.Checked;
 import packetwright.text.source.Finding;
 import packetwright.text.words.Words;
 import packetwright.wood.caution.Caution.Signal;
@@ -235,20 +234,20 @@ class CautionRulesTest {
             at(Verb.CUT, MachineKind.BLOCK_PLANE)));
   }
 
-  private static Checked<List<Caution>> apply(Shop shop, TrialOperation... operations) {
+  private static Verdict apply(Shop shop, TrialOperation... operations) {
     return RULES.apply(TrialOperation.run(shop, operations), shop, WORDS);
   }
 
   private static List<String> fired(TrialOperation operation) {
-    return apply(TrialOperation.shop(), operation).value().stream().map(Caution::rule).toList();
+    return apply(TrialOperation.shop(), operation).cautions().stream().map(Caution::rule).toList();
   }
 
   private static List<String> refused(TrialOperation operation) {
     return codes(apply(TrialOperation.shop(), operation));
   }
 
-  private static List<String> codes(Checked<List<Caution>> checked) {
-    return checked.findings().stream().map(Finding::code).toList();
+  private static List<String> codes(Verdict verdict) {
+    return verdict.refused().stream().map(r -> r.finding().code()).toList();
   }
 
   @ParameterizedTest
@@ -263,7 +262,7 @@ class CautionRulesTest {
   void refusesJustInsideItsLimitAndNotOutside(Row row) {
     assertThat(refused(row.inside())).contains(row.what());
     assertThat(refused(row.outside())).doesNotContain(row.what());
-    assertThat(apply(TrialOperation.shop(), row.inside()).value()).anyMatch(Caution::refuses);
+    assertThat(apply(TrialOperation.shop(), row.inside()).cautions()).anyMatch(Caution::refuses);
   }
 
   @Test
@@ -271,14 +270,14 @@ class CautionRulesTest {
     assertThat(cautions().map(Row::what)).containsAll(RULES.names());
     TreeSet<String> seen = new TreeSet<>();
     for (Row row : refusals().toList()) {
-      for (Caution caution : apply(TrialOperation.shop(), row.inside()).value()) {
+      for (Caution caution : apply(TrialOperation.shop(), row.inside()).cautions()) {
         if (caution.refuses()) {
           seen.add(caution.rule() + " " + row.what());
         }
       }
     }
     RuleFile.read()
-        .hazards()
+        .rules()
         .forEach(
             hazard ->
                 hazard
@@ -319,8 +318,9 @@ class CautionRulesTest {
                     .inStep(3)
                     .where("length", 30 * INCH),
                 JOINT.inStep(9).on("front_end").where("length", 288))
-            .findings()
-            .get(0);
+            .refused()
+            .get(0)
+            .finding();
     assertThat(finding.message())
         .isEqualTo("the front end is 4 1/2 in long here; the jointer takes no piece under 12 in");
     assertThat(finding.hint())
@@ -333,13 +333,18 @@ class CautionRulesTest {
 
   @Test
   void withoutAnEarlierStepTheHintStandsAlone() {
-    assertThat(apply(TrialOperation.shop(), JOINT.where("length", 288)).findings().get(0).hint())
+    assertThat(
+            apply(TrialOperation.shop(), JOINT.where("length", 288))
+                .refused()
+                .get(0)
+                .finding()
+                .hint())
         .isEqualTo("plane it with `at` set to block_plane");
   }
 
   @Test
   void printsARuleOnceInAStepAndTheMachineRuleOnceInAProcedure() {
-    List<Caution> cautions = apply(TrialOperation.shop(), JOINT, JOINT, JOINT.inStep(2)).value();
+    List<Caution> cautions = apply(TrialOperation.shop(), JOINT, JOINT, JOINT.inStep(2)).cautions();
     assertThat(cautions)
         .extracting(c -> c.step() + " " + c.rule())
         .containsExactly("1 powered_machine", "1 jointer_hands", "2 jointer_hands");
@@ -349,7 +354,7 @@ class CautionRulesTest {
   void tellsTheMachineRuleToTheStudentThoughTheInstructorSawItBefore() {
     List<Caution> cautions =
         apply(TrialOperation.shop(), JOINT.byInstructor(), JOINT.inStep(2), JOINT.inStep(3))
-            .value();
+            .cautions();
     assertThat(cautions)
         .filteredOn(c -> c.rule().equals("powered_machine"))
         .extracting(Caution::step)
@@ -360,7 +365,7 @@ class CautionRulesTest {
   void sortsByStepAndThenBySeverity() {
     TrialOperation sand = at(Verb.SAND, MachineKind.DISC_SANDER).inStep(2);
     TrialOperation finish = at(Verb.FINISH, MachineKind.BRUSH).inStep(2);
-    List<Caution> cautions = apply(TrialOperation.shop(), sand, finish, MITER.inStep(1)).value();
+    List<Caution> cautions = apply(TrialOperation.shop(), sand, finish, MITER.inStep(1)).cautions();
     assertThat(cautions).extracting(Caution::step).isSorted();
     assertThat(cautions.stream().filter(c -> c.step() == 2).map(Caution::signal).toList())
         .isSorted()
@@ -369,7 +374,7 @@ class CautionRulesTest {
 
   @Test
   void theReasonTellsTheAmounts() {
-    assertThat(apply(TrialOperation.shop(), RIP.where("fence", 188)).value())
+    assertThat(apply(TrialOperation.shop(), RIP.where("fence", 188)).cautions())
         .filteredOn(c -> c.rule().equals("rip_hands"))
         .extracting(Caution::why)
         .containsExactly("The fence is 2 15/16 in from the blade; within 6 in no hand goes there.");
@@ -377,7 +382,7 @@ class CautionRulesTest {
 
   @Test
   void theReasonAtTheMiterSawTellsWhatIsHeldAndNotTheWholeBoard() {
-    assertThat(apply(TrialOperation.shop(), MITER.where("held", 10 * INCH)).value())
+    assertThat(apply(TrialOperation.shop(), MITER.where("held", 10 * INCH)).cautions())
         .filteredOn(c -> c.rule().equals("miter_saw_held"))
         .extracting(Caution::why)
         .containsExactly("Held by hand: 10 in; the limit by hand is 9 in.");
@@ -392,7 +397,7 @@ class CautionRulesTest {
                     cut.where("held", 18 * INCH),
                     cut.where("held", 8 * INCH),
                     cut.where("held", 8 * INCH))
-                .value())
+                .cautions())
         .filteredOn(c -> c.rule().equals("miter_saw_clamped"))
         .extracting(Caution::why)
         .containsExactly(

@@ -12,10 +12,10 @@ import packetwright.wood.caution.Caution.Signal;
 /** What students read: short, imperative, and never a permission. */
 class CautionTextTest {
   private static final Words WORDS = Words.of("en");
-  private static final List<Hazard> HAZARDS = RuleFile.read().hazards();
+  private static final List<HazardRule> RULES = RuleFile.read().rules();
 
   private static Stream<String> studentTexts() {
-    return HAZARDS.stream()
+    return RULES.stream()
         .flatMap(h -> Stream.of("hazard", "consequence", "avoid").map(k -> text(h.name(), k)));
   }
 
@@ -43,8 +43,8 @@ class CautionTextTest {
 
   @Test
   void signalWordsFollowTheConsequence() {
-    assertThat(HAZARDS).extracting(Hazard::signal).doesNotContain(Signal.DANGER, Signal.NOTICE);
-    assertThat(HAZARDS)
+    assertThat(RULES).extracting(HazardRule::signal).doesNotContain(Signal.DANGER, Signal.NOTICE);
+    assertThat(RULES)
         .filteredOn(h -> h.signal() == Signal.CAUTION)
         .allSatisfy(
             h ->
@@ -54,8 +54,8 @@ class CautionTextTest {
 
   @Test
   void everyRuleNamesASourceOrSaysThatThereIsNone() {
-    assertThat(HAZARDS)
-        .extracting(Hazard::source)
+    assertThat(RULES)
+        .extracting(HazardRule::source)
         .allMatch(
             s ->
                 s.contains("CFR")
@@ -69,8 +69,8 @@ class CautionTextTest {
   @Test
   void citesOnlyParagraphsThatSayIt() {
     Set<String> seen = Set.of("(c)(1)", "(c)(2)", "(i)(1)", "(j)(3)", "(p)(4)");
-    assertThat(HAZARDS)
-        .extracting(Hazard::source)
+    assertThat(RULES)
+        .extracting(HazardRule::source)
         .filteredOn(s -> s.contains("1910.213"))
         .hasSizeGreaterThan(4)
         .allMatch(s -> seen.stream().anyMatch(p -> s.contains("1910.213" + p)));
@@ -78,7 +78,7 @@ class CautionTextTest {
 
   @Test
   void everyAmountThatAReasonTellsIsInItsPhrase() {
-    for (Hazard hazard : HAZARDS) {
+    for (HazardRule hazard : RULES) {
       Object[] amounts = hazard.shows().stream().map(s -> "<" + s + ">").toArray();
       String why = WORDS.plain("caution." + hazard.name() + ".why", amounts);
       assertThat(hazard.shows()).allSatisfy(s -> assertThat(why).contains("<" + s + ">"));

@@ -20,6 +20,7 @@ class RuleFileTest {
         jointer.shortest: {is: 12, stricter: longer, source: a school}
       rules:
         - name: jointer_hands
+          against: hands
           at: jointer
           when: always
           signal: warning
@@ -29,7 +30,7 @@ class RuleFileTest {
       """;
 
   private static Node node(String text) {
-    return Yaml.read("cautions.yaml", text).value();
+    return Yaml.read("rules.yaml", text).value();
   }
 
   @Test
@@ -56,7 +57,7 @@ class RuleFileTest {
   void everyMachineValueThatARuleNamesHasALimitForEachOfItsMachines() {
     Set<String> missing = new HashSet<>();
     int seen = 0;
-    for (Hazard hazard : RuleFile.read().hazards()) {
+    for (HazardRule hazard : RuleFile.read().rules()) {
       Set<String> names = new HashSet<>(hazard.when().names());
       hazard.refusals().forEach(r -> names.addAll(r.when().names()));
       names.addAll(hazard.shows());
@@ -76,8 +77,8 @@ class RuleFileTest {
 
   @Test
   void everyRefusalOfACodeIsWaivableOrNone() {
-    List<Hazard.Refusal> all =
-        RuleFile.read().hazards().stream().flatMap(h -> h.refusals().stream()).toList();
+    List<HazardRule.Refusal> all =
+        RuleFile.read().rules().stream().flatMap(h -> h.refusals().stream()).toList();
     Set<String> waivable = new HashSet<>();
     Set<String> firm = new HashSet<>();
     all.forEach(r -> (r.isWaivable() ? waivable : firm).add(r.code()));
