@@ -37,7 +37,7 @@ final class Parting {
       return null;
     }
     requireStraightEdge(s, piece, s.reference(Side.BOTTOM));
-    s.requireCapacity(tool, piece.solid().width());
+    s.requireCapacity(tool, piece);
     Length trim = s.set("trim", trim(s, piece), "", Kind.FREE, null);
     Length length = piece.solid().length();
     if (!trim.isLess(length)) {
@@ -55,7 +55,7 @@ final class Parting {
             Length.ZERO,
             piece.solid().thickness(),
             squared.solid().length(),
-            Length.ZERO,
+            trim,
             true,
             Set.of());
     return s.done(s.bench().with(squared), tool, List.of(piece), List.of(squared), work);
@@ -106,7 +106,7 @@ final class Parting {
           "add `- lay_out: " + rest.name() + "` before");
       rest = rest.withHistory(rest.history().laidOut(true)); // said once
     }
-    s.requireCapacity(tool, rest.solid().width());
+    s.requireCapacity(tool, rest);
     Length stop = stop(s, part);
     return stop == null ? null : freed(s, part, rest, new Cut(tool, end, stop));
   }
@@ -199,14 +199,13 @@ final class Parting {
     if (rest != null) {
       result.add(rest);
     }
-    Length free = rest == null ? cut.stop() : cut.stop().min(rest.solid().length());
     Work work =
         new Work(
             Feed.ACROSS,
             Length.ZERO,
             whole.solid().thickness(),
             held(s.operation(), cut.stop(), rest),
-            free,
+            loose(s.operation(), cut.stop(), rest),
             true,
             Set.of());
     return s.done(bench, cut.tool(), List.of(whole), result, work);
@@ -215,6 +214,12 @@ final class Parting {
   /** With a stop block the part is held against it; without one, the longer piece is. */
   private static Length held(Operation operation, Length part, @Nullable Workpiece rest) {
     return operation.stop() || rest == null ? part : part.max(rest.solid().length());
+  }
+
+  /** What nobody holds: beside a stop block the rest, else the shorter piece. */
+  private static Length loose(Operation operation, Length part, @Nullable Workpiece rest) {
+    Length left = rest == null ? Length.ZERO : rest.solid().length();
+    return operation.stop() ? left : part.min(left);
   }
 
   /** What lies between two distances from the end that the cut is measured from. */
@@ -286,7 +291,7 @@ final class Parting {
             fence,
             piece.solid().thickness(),
             piece.solid().length(),
-            Length.ZERO,
+            strip,
             true,
             Set.of());
     return s.done(bench, tool, List.of(piece), result, work);
