@@ -190,8 +190,8 @@ final class Parting {
       History history = piece.history().withOver(isLeftLong ? over : Length.ZERO);
       result.add(piece.withHistory(history.laidOut(false)));
       Length used = cut.stop().plus(kerf);
-      Length left = rest.solid().length();
-      rest = left.isMore(used) ? sliceAt(rest, cut, used, left, s.index()) : null;
+      Length before = rest.solid().length();
+      rest = before.isMore(used) ? sliceAt(rest, cut, used, before, s.index()) : null;
       rest = rest == null ? null : rest.fresh(cut.end(), State.SQUARE);
     }
     bench = bench.withAll(result);
@@ -199,27 +199,35 @@ final class Parting {
     if (rest != null) {
       result.add(rest);
     }
+    Length left = rest == null ? Length.ZERO : rest.solid().length();
     Work work =
         new Work(
             Feed.ACROSS,
             Length.ZERO,
             whole.solid().thickness(),
-            held(s.operation(), cut.stop(), rest),
-            loose(s.operation(), cut.stop(), rest),
+            held(s.operation(), cut.stop(), left),
+            loose(s.operation(), cut.stop(), left),
             true,
             Set.of());
     return s.done(bench, cut.tool(), List.of(whole), result, work);
   }
 
-  /** With a stop block the part is held against it; without one, the longer piece is. */
-  private static Length held(Operation operation, Length part, @Nullable Workpiece rest) {
-    return operation.stop() || rest == null ? part : part.max(rest.solid().length());
+  /**
+   * What is held: beside a stop block the part, at a stand-off block the rest, which lies against
+   * the miter gauge, and without either the longer piece.
+   */
+  private static Length held(Operation operation, Length part, Length rest) {
+    return isAtStandOff(operation) ? rest : operation.stop() ? part : part.max(rest);
   }
 
-  /** What nobody holds: beside a stop block the rest, else the shorter piece. */
-  private static Length loose(Operation operation, Length part, @Nullable Workpiece rest) {
-    Length left = rest == null ? Length.ZERO : rest.solid().length();
-    return operation.stop() ? left : part.min(left);
+  /** What nobody holds. */
+  private static Length loose(Operation operation, Length part, Length rest) {
+    return isAtStandOff(operation) ? part : operation.stop() ? rest : part.min(rest);
+  }
+
+  /** Whether the part leaves its stop before the cut and falls free beside the blade. */
+  private static boolean isAtStandOff(Operation operation) {
+    return operation.stop() && operation.with().contains(Operation.Control.STAND_OFF_BLOCK);
   }
 
   /** What lies between two distances from the end that the cut is measured from. */
