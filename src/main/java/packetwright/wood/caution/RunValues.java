@@ -12,6 +12,7 @@ import packetwright.definition.shop.Machine;
 import packetwright.definition.shop.MachineKind;
 import packetwright.text.formula.Value;
 import packetwright.text.formula.Values;
+import packetwright.text.measure.Dimension;
 import packetwright.text.measure.Length;
 import packetwright.text.measure.Quantity;
 import packetwright.text.measure.Rational;
@@ -32,6 +33,9 @@ record RunValues(OperationRun run, Map<String, Limit> limits) implements Values 
 
   @Override
   public @Nullable Value of(String name) {
+    if (Vocabulary.kind(name) == null) {
+      return null;
+    }
     int dot = name.indexOf('.');
     if (dot < 0) {
       return truth(name);
@@ -120,7 +124,11 @@ record RunValues(OperationRun run, Map<String, Limit> limits) implements Values 
         return Value.of(setting.value());
       }
     }
-    return name.equals("passes") ? Value.of(Quantity.number(Rational.ZERO)) : Value.of(Length.ZERO);
+    return switch (name) {
+      case "passes" -> Value.of(Quantity.number(Rational.ZERO));
+      case "tilt", "angle" -> Value.of(new Quantity(Rational.ZERO, Dimension.ANGLE));
+      default -> Value.of(Length.ZERO);
+    };
   }
 
   private @Nullable Value truth(String name) {
