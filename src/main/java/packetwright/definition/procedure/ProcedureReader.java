@@ -13,6 +13,7 @@ import org.commonmark.node.Heading;
 import org.commonmark.node.Node;
 import org.commonmark.parser.IncludeSourceSpans;
 import org.commonmark.parser.Parser;
+import org.jspecify.annotations.Nullable;
 import packetwright.definition.shop.MachineKind;
 import packetwright.text.source.Checked;
 import packetwright.text.source.Finding;
@@ -28,6 +29,9 @@ public final class ProcedureReader {
   private static final int MAX_NESTING = 20;
   private static final int MAX_STEPS = 500;
 
+  /** Levels of headings that begin a passage of a step; the deeper ones lie inside the others. */
+  private static final Set<Integer> PASSAGES = Set.of(3, 4);
+
   private static final Parser PARSER =
       Parser.builder()
           .includeSourceSpans(IncludeSourceSpans.BLOCKS_AND_INLINES)
@@ -41,6 +45,7 @@ public final class ProcedureReader {
   private final StepDraft introduction;
   private final List<StepDraft> drafts = new ArrayList<>();
   private final Map<String, Span> ids = new HashMap<>();
+  private final Set<String> options = new HashSet<>();
   private StepDraft current;
 
   private ProcedureReader(Source source, Variant variant) {
@@ -75,7 +80,7 @@ public final class ProcedureReader {
   private void block(Node node) {
     if (node instanceof Heading heading && heading.getLevel() == 2) {
       step(heading);
-    } else if (node instanceof Heading heading && heading.getLevel() == 3) {
+    } else if (node instanceof Heading heading && PASSAGES.contains(heading.getLevel())) {
       passage(heading);
     } else if (node instanceof FencedCodeBlock fenced
         && fenced.getInfo().strip().equals("operations")) {
@@ -116,37 +121,50 @@ public final class ProcedureReader {
   private void passage(Heading heading) {
     String title = PlainText.of(heading);
     String name = title.substring(title.indexOf(' ') + 1).strip();
-    Span at = source.at(heading);
+    int level = heading.getLevel();
     if (title.startsWith("With ")) {
-      MachineKind kind = MachineKind.of(name);
-      if (kind == null) {
-        current.findings.add(
-            Finding.error(
-                "unknown-machine",
-                at,
-                "`" + name + "` is no machine or hand tool",
-                machineHint(name)));
-      }
-      current.isLive = kind != null && variant.shop().has(kind) && !current.hasMachine;
-      current.hasMachine |= current.isLive;
+      MachineKind kind = machine(heading, name);
+      current.beginForMachine(level, kind != null && variant.shop().has(kind));
     } else if (title.startsWith("If ")) {
-      Set<String> known = variant.known();
-      if (known != null && !known.contains(name)) {
-        current.findings.add(
-            Finding.error(
-                "unknown-option",
-                at,
-                "the project has no option `" + name + "`",
-                optionHint(name, known)));
-      }
-      current.isLive = variant.chosen().contains(name);
+      checkOption(heading, name);
+      current.beginForOptions(level, variant.chosen().contains(name));
+    } else if (title.startsWith("Unless ")) {
+      checkOption(heading, name);
+      current.beginForOptions(level, !variant.chosen().contains(name));
     } else {
       current.findings.add(
           Finding.error(
               "unknown-variant",
-              at,
+              source.at(heading),
               "`" + title + "` does not say when it holds",
-              "write With and a machine, or If and an option; a step has two number signs"));
+              "write With and a machine, or If or Unless and an option; a step has two number"
+                  + " signs"));
+    }
+  }
+
+  private @Nullable MachineKind machine(Heading heading, String name) {
+    MachineKind kind = MachineKind.of(name);
+    if (kind == null) {
+      current.findings.add(
+          Finding.error(
+              "unknown-machine",
+              source.at(heading),
+              "`" + name + "` is no machine or hand tool",
+              machineHint(name)));
+    }
+    return kind;
+  }
+
+  private void checkOption(Heading heading, String name) {
+    options.add(name);
+    Set<String> known = variant.known();
+    if (known != null && !known.contains(name)) {
+      current.findings.add(
+          Finding.error(
+              "unknown-option",
+              source.at(heading),
+              "the project has no option `" + name + "`",
+              optionHint(name, known)));
     }
   }
 
@@ -177,7 +195,7 @@ public final class ProcedureReader {
                 fenced.getLiteral(),
                 at.line() + 1,
                 at.column() + fenced.getFenceIndent());
-    if (current.isLive) {
+    if (current.isLive()) {
       current.operations.addAll(read);
     }
   }
@@ -185,7 +203,7 @@ public final class ProcedureReader {
   private void prose(Node node) {
     Prose prose = new Prose(source, current.findings);
     List<Block> read = prose.block(node);
-    if (current.isLive) {
+    if (current.isLive()) {
       current.prose.addAll(read);
       current.stepPlaces.addAll(prose.stepPlaces());
     }
@@ -206,7 +224,7 @@ public final class ProcedureReader {
       checkStepPlaces(draft, live);
       findings.addAll(draft.findings(draft.isEmpty() ? draft.title : next.next().label()));
     }
-    return findings.checked(new Procedure(introduction.prose, steps));
+    return findings.checked(new Procedure(introduction.prose, steps, options));
   }
 
   private List<Step> steps() {

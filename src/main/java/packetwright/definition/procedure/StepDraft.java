@@ -2,6 +2,8 @@ package packetwright.definition.procedure;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import packetwright.text.source.Finding;
 import packetwright.text.source.Findings;
 import packetwright.text.source.Span;
@@ -16,16 +18,44 @@ final class StepDraft {
   final List<Block> prose = new ArrayList<>();
   final List<Block.StepPlace> stepPlaces = new ArrayList<>();
 
-  /** Whether the passage being read belongs to this shop and these options. */
-  boolean isLive = true;
+  private final Map<Integer, Passage> passages = new TreeMap<>();
 
-  /** Whether a passage for one of the shop's machines has been taken. */
-  boolean hasMachine;
+  /** A stretch of the step under a heading, of which one may lie inside another. */
+  private record Passage(boolean isLive, boolean hasMachine) {}
 
   StepDraft(String id, String title, Span at) {
     this.id = id;
     this.title = title;
     this.at = at;
+  }
+
+  /** Whether what is read now belongs to this shop and these options. */
+  boolean isLive() {
+    return passages.values().stream().allMatch(Passage::isLive);
+  }
+
+  /**
+   * Begins a passage for a machine; of those beside one another, the first that the shop has wins.
+   */
+  void beginForMachine(int level, boolean shopHasIt) {
+    boolean isTaken = hasMachine(level);
+    begin(level, new Passage(shopHasIt && !isTaken, shopHasIt || isTaken));
+  }
+
+  /** Begins a passage for options. */
+  void beginForOptions(int level, boolean isLive) {
+    begin(level, new Passage(isLive, hasMachine(level)));
+  }
+
+  private boolean hasMachine(int level) {
+    Passage former = passages.get(level);
+    return former != null && former.hasMachine();
+  }
+
+  /** A heading ends what stands under headings as deep or deeper. */
+  private void begin(int level, Passage passage) {
+    passages.keySet().removeIf(other -> other >= level);
+    passages.put(level, passage);
   }
 
   boolean isEmpty() {
