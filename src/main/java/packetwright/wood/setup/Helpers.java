@@ -68,7 +68,15 @@ public final class Helpers {
               least("height", use.piece().solid().thickness()));
       case SACRIFICIAL_FENCE -> sacrificialFence();
       case STORY_STICK -> storyStick();
-      case PUSH_STICK, PUSH_BLOCK, MITER_GAUGE, CLAMPS, FEATHERBOARD, JIG -> made(control);
+      case PUSH_STICK,
+          PUSH_BLOCK,
+          MITER_GAUGE,
+          CLAMPS,
+          FEATHERBOARD,
+          JIG,
+          SHOOTING_BOARD,
+          BENCH_HOOK ->
+          made(control);
     };
   }
 
