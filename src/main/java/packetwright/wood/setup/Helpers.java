@@ -106,7 +106,7 @@ public final class Helpers {
   private Check check() {
     FeatureKind cut = use.cut();
     if (cut == FeatureKind.RABBET) {
-      return lapped(use.piece().solid().thickness(), setting("height"));
+      return lapped(use.piece().solid().thickness(), setting("height").max(setting("depth")));
     }
     if (cut == FeatureKind.GROOVE || cut == FeatureKind.DADO) {
       return new Check("slides", Length.ZERO);
