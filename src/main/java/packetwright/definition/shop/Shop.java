@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import packetwright.text.document.Node;
 import packetwright.text.measure.Length;
 import packetwright.text.measure.Unit;
 import packetwright.text.source.Located;
@@ -23,6 +24,7 @@ import packetwright.text.source.Located;
  * @param allowances {@code end_trim}, {@code hold_reserve} and the like, by name; each is also a
  *     size, {@code shop.end_trim}
  * @param rules local rules, printed as they stand
+ * @param cautions hazard rules of the shop's own, unread: {@code wood.caution} reads them
  */
 public record Shop(
     String name,
@@ -32,7 +34,8 @@ public record Shop(
     CutterSet cutters,
     Set<MachineKind> setupCheck,
     Map<String, Located<Length>> allowances,
-    List<String> rules) {
+    List<String> rules,
+    List<Node> cautions) {
   /** Keeps its own copies, in the order written. */
   public Shop {
     machines = Collections.unmodifiableMap(new LinkedHashMap<>(machines));
@@ -40,6 +43,20 @@ public record Shop(
     setupCheck = Collections.unmodifiableSet(new LinkedHashSet<>(setupCheck));
     allowances = Collections.unmodifiableMap(new LinkedHashMap<>(allowances));
     rules = List.copyOf(rules);
+    cautions = List.copyOf(cautions);
+  }
+
+  /** A shop without hazard rules of its own. */
+  public Shop(
+      String name,
+      Unit unit,
+      Map<MachineKind, Machine> machines,
+      Set<MachineKind> handTools,
+      CutterSet cutters,
+      Set<MachineKind> setupCheck,
+      Map<String, Located<Length>> allowances,
+      List<String> rules) {
+    this(name, unit, machines, handTools, cutters, setupCheck, allowances, rules, List.of());
   }
 
   /**

@@ -94,7 +94,8 @@ public final class ShopReader {
             cutters(),
             kinds("setup_check"),
             lengths(root.mapping("allowances"), Set.of()),
-            root.texts("rules").stream().map(Located::value).toList());
+            root.texts("rules").stream().map(Located::value).toList(),
+            root.items("cautions"));
     return new Checked<>(shop, findings.list());
   }
 

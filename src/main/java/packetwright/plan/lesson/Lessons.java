@@ -94,6 +94,7 @@ public final class Lessons {
   private static @Nullable Lesson workOut(
       ProjectFolder folder, Request request, @Nullable Project project, Findings findings) {
     Shop shop = findings.take(shop(folder, request));
+    CautionRules rules = shop == null ? null : findings.take(CautionRules.of(shop));
     // What is wrong in the procedure is said even where the project or the shop cannot be read.
     Shop readable = shop == null ? ShopReader.builtIn() : shop;
     Procedure procedure =
@@ -130,10 +131,10 @@ public final class Lessons {
         findings.take(
             Simulation.run(
                 new Simulation.Inputs(project, procedure, shop, sizes, parts, blanks, assembly)));
-    if (run == null || assembly == null) {
+    if (run == null || assembly == null || rules == null) {
       return null;
     }
-    Verdict verdict = CautionRules.builtIn().apply(run, shop, Words.of("en"));
+    Verdict verdict = rules.apply(run, shop, Words.of("en"));
     verdict.refused().forEach(r -> findings.add(r.finding()));
     Choices choices =
         new Choices(
