@@ -59,13 +59,19 @@ public final class Blanks {
     return blanks.findings.checked(made);
   }
 
-  /** The blanks' rough sizes under the names that text uses: {@code wall.rough_length}. */
+  /**
+   * The blanks' rough sizes under the names that text uses: {@code wall.rough_length}; of a
+   * glued-up one also the rough width of each board.
+   */
   public static List<Size> sizes(List<Blank> blanks) {
     List<Size> named = new ArrayList<>();
     for (Blank blank : blanks) {
       named.add(roughSize(blank.name() + ".rough_length", blank.length().total()));
       named.add(roughSize(blank.name() + ".rough_width", blank.width().total()));
       named.add(roughSize(blank.name() + ".rough_thickness", blank.thickness()));
+      if (blank.isGluedUp()) {
+        named.add(roughSize(blank.name() + ".board_width", blank.boards().width().total()));
+      }
     }
     return named;
   }
