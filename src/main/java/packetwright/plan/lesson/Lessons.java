@@ -1,6 +1,8 @@
 package packetwright.plan.lesson;
 
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -50,10 +52,10 @@ public final class Lessons {
    * @param term label; may be empty
    */
   public record Request(String shopFile, List<String> set, Set<String> options, String term) {
-    /** Keeps its own copies. */
+    /** Keeps its own copies, in the order given. */
     public Request {
       set = List.copyOf(set);
-      options = Set.copyOf(options);
+      options = Collections.unmodifiableSet(new LinkedHashSet<>(options));
     }
 
     /** The project as its author left it. */
@@ -78,17 +80,21 @@ public final class Lessons {
   }
 
   /**
-   * The same request with every set of options that can be on together in its shop, none at all
-   * first; as it stands where the project or the shop cannot be read.
+   * The same request with every set of options that can be on together in its shop and holds those
+   * asked for, in the order written; as it stands where there is no such set, or where the project
+   * or the shop cannot be read.
    */
   public static List<Request> combinations(ProjectFolder folder, Request request) {
     Project project = ProjectReader.read(folder).valueOrNull();
     Shop shop = shop(folder, request).valueOrNull();
-    return project == null || shop == null
-        ? List.of(request)
-        : project.options().combinations(shop).stream()
-            .map(on -> new Request(request.shopFile(), request.set(), on, request.term()))
-            .toList();
+    List<Request> requests =
+        project == null || shop == null
+            ? List.of()
+            : project.options().combinations(shop).stream()
+                .filter(on -> on.containsAll(request.options()))
+                .map(on -> new Request(request.shopFile(), request.set(), on, request.term()))
+                .toList();
+    return requests.isEmpty() ? List.of(request) : requests;
   }
 
   private static @Nullable Lesson workOut(

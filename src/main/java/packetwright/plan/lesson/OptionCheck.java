@@ -3,7 +3,6 @@ package packetwright.plan.lesson;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.TreeSet;
 import packetwright.definition.procedure.Procedure;
 import packetwright.definition.procedure.Step;
 import packetwright.definition.project.Options;
@@ -17,6 +16,9 @@ import packetwright.text.source.Span;
 
 /** Whether the options chosen are there, go together, and can be done in the shop. */
 final class OptionCheck {
+  /** The name under which findings show options on the command line. */
+  private static final String OPTION = "--option";
+
   private final Options options;
 
   OptionCheck(Options options) {
@@ -26,14 +28,18 @@ final class OptionCheck {
   /** Names on the command line that the project has not. */
   List<Finding> unknown(Set<String> chosen) {
     List<Finding> findings = new ArrayList<>();
-    for (String name : new TreeSet<>(chosen)) {
+    List<String> sorted = chosen.stream().sorted().toList();
+    for (String name : sorted) {
       if (!options.names().contains(name)) {
+        Span at = new Span(OPTION, sorted.indexOf(name) + 1, 1, Math.max(1, name.length()));
         findings.add(
             Finding.error(
                 "unknown-option",
-                Span.startOf("project.yaml"),
+                at,
                 "the project has no option `" + name + "`",
-                NearMiss.hint(name, options.names())));
+                options.all().isEmpty()
+                    ? "leave it out: the project has no options"
+                    : NearMiss.hint(name, options.names())));
       }
     }
     return findings;
