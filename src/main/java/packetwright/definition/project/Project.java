@@ -29,6 +29,7 @@ import packetwright.text.source.Located;
  * @param objectives what the student learns
  * @param rubric rows to assess by
  * @param quiz what is asked; empty without a quiz file
+ * @param accepted refusals that the instructor answers for
  */
 public record Project(
     String id,
@@ -47,7 +48,8 @@ public record Project(
     Map<String, String> options,
     List<String> objectives,
     List<RubricRow> rubric,
-    QuizDefinition quiz) {
+    QuizDefinition quiz,
+    List<Accepted> accepted) {
 
   /**
    * A named input that may be substituted.
@@ -196,6 +198,15 @@ public record Project(
    */
   public record RubricRow(String row, @Nullable Located<String> limit) {}
 
+  /**
+   * An operation that a caution rule refuses and the instructor allows for a reason.
+   *
+   * @param refusal code of the finding
+   * @param step id of the step, the slug of its heading
+   * @param because the reason, in the instructor's own words
+   */
+  public record Accepted(Located<String> refusal, Located<String> step, Located<String> because) {}
+
   /** Keeps its own copies. */
   public Project {
     givens = List.copyOf(givens);
@@ -209,5 +220,6 @@ public record Project(
     options = Collections.unmodifiableMap(new LinkedHashMap<>(options));
     objectives = List.copyOf(objectives);
     rubric = List.copyOf(rubric);
+    accepted = List.copyOf(accepted);
   }
 }

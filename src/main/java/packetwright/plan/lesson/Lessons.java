@@ -90,6 +90,9 @@ public final class Lessons {
       return null;
     }
     findings.addAll(unknownOptions(project, request));
+    if (procedure != null && rules != null) {
+      findings.addAll(Acceptance.wrong(project, procedure, rules));
+    }
     Substitution substitution = new Substitutions(project, findings).read(request.set());
     if (project.choices().stream().anyMatch(Choice::isUnread)) {
       return null; // without its table, every size of a choice would be reported as unknown
@@ -116,7 +119,8 @@ public final class Lessons {
       return null;
     }
     Verdict verdict = rules.apply(run, shop, Words.of("en"));
-    verdict.refused().forEach(r -> findings.add(r.finding()));
+    Acceptance acceptance = Acceptance.of(project, verdict.refused(), findings);
+    acceptance.standing().forEach(r -> findings.add(r.finding()));
     Choices choices =
         new Choices(
             shop,
@@ -125,7 +129,16 @@ public final class Lessons {
             request.options(),
             request.term());
     return new Lesson(
-        project, choices, procedure, sizes, parts, assembly, blanks, run, verdict.cautions());
+        project,
+        choices,
+        procedure,
+        sizes,
+        parts,
+        assembly,
+        blanks,
+        run,
+        verdict.cautions(),
+        acceptance.accepted());
   }
 
   private static Checked<Shop> shop(ProjectFolder folder, Request request) {

@@ -132,7 +132,8 @@ final class TestProject {
         Map.of(),
         List.of(),
         List.of(),
-        QuizDefinition.NONE);
+        QuizDefinition.NONE,
+        List.of());
   }
 
   private static Shop shop() {
