@@ -1,5 +1,6 @@
 package packetwright.definition.procedure;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -13,5 +14,16 @@ public record Procedure(List<Block> introduction, List<Step> steps) {
   public Procedure {
     introduction = List.copyOf(introduction);
     steps = List.copyOf(steps);
+  }
+
+  /**
+   * The same with other steps, numbered and marked anew.
+   *
+   * @param variant that this was read in
+   */
+  public Procedure with(List<Step> others, Variant variant) {
+    List<Step> numbered = new ArrayList<>();
+    others.forEach(step -> numbered.add(step.numbered(numbered.size() + 1)));
+    return new Procedure(introduction, Preparation.marked(numbered, variant.blanks()));
   }
 }

@@ -113,6 +113,11 @@ public record Project(
       cut = List.copyOf(cut);
       sections = Collections.unmodifiableMap(new LinkedHashMap<>(sections));
     }
+
+    /** The same with other sections. */
+    public BlankDefinition with(Map<String, Located<String>> others) {
+      return new BlankDefinition(name, material, bought, boards, cut, others);
+    }
   }
 
   /** The surfaces of stock as it comes into the shop. */
@@ -206,6 +211,29 @@ public record Project(
    * @param because the reason, in the instructor's own words
    */
   public record Accepted(Located<String> refusal, Located<String> step, Located<String> because) {}
+
+  /** The same with other blanks. */
+  public Project with(List<BlankDefinition> others) {
+    return new Project(
+        id,
+        title,
+        course,
+        rule,
+        givens,
+        choices,
+        sizes,
+        requires,
+        parts,
+        others,
+        materials,
+        supplies,
+        assembly,
+        options,
+        objectives,
+        rubric,
+        quiz,
+        accepted);
+  }
 
   /** Keeps its own copies. */
   public Project {

@@ -9,6 +9,7 @@ import packetwright.definition.procedure.Operation;
 import packetwright.definition.procedure.Procedure;
 import packetwright.definition.procedure.Step;
 import packetwright.definition.project.Project;
+import packetwright.definition.shop.MachineKind;
 import packetwright.definition.shop.Shop;
 import packetwright.definition.size.Sizes;
 import packetwright.text.source.Checked;
@@ -200,6 +201,11 @@ public final class Simulation {
       moments.add(new Moment(outcome.bench(), told, findings.size()));
       return true;
     }
+  }
+
+  /** Which tools can do an operation at all; none are named for work that any may help with. */
+  public static List<MachineKind> tools(Inputs inputs, Operation operation) {
+    return ToolCheck.tools(inputs, operation);
   }
 
   private static List<Finding> wrongNames(Inputs inputs, Told told) {
