@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -48,6 +49,13 @@ public final class CautionRules {
     return rules.rules().stream().map(HazardRule::name).toList();
   }
 
+  /** Codes of all refusals, in the order of the rules. */
+  public Set<String> codes() {
+    Set<String> codes = new LinkedHashSet<>();
+    rules.rules().forEach(rule -> rule.refusals().forEach(r -> codes.add(r.code())));
+    return codes;
+  }
+
   /** Whether an instructor may accept every refusal of that code. */
   public boolean isWaivable(String code) {
     List<HazardRule.Refusal> ofCode =
@@ -56,6 +64,13 @@ public final class CautionRules {
             .filter(r -> r.code().equals(code))
             .toList();
     return !ofCode.isEmpty() && ofCode.stream().allMatch(HazardRule.Refusal::isWaivable);
+  }
+
+  /** Whether an instructor may accept some refusal of that code, at one machine or another. */
+  public boolean isEverWaivable(String code) {
+    return rules.rules().stream()
+        .flatMap(h -> h.refusals().stream())
+        .anyMatch(r -> r.code().equals(code) && r.isWaivable());
   }
 
   /** Where a shop's limits allow more than ours, in the order of our limits. */
