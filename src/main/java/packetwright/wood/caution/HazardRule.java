@@ -47,6 +47,11 @@ record HazardRule(
     return at.isEmpty() || (tool != null && at.contains(tool));
   }
 
+  /** Whether the other is not printed where this one is. */
+  boolean replaces(HazardRule other) {
+    return insteadOf.contains(other.name()) && !other.name().equals(name);
+  }
+
   /**
    * An operation that may not be printed.
    *
