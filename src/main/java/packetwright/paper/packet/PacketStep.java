@@ -22,6 +22,7 @@ import packetwright.text.words.Phrase;
  * @param check who looks before power goes on; empty where no look is asked for
  * @param checks what is looked at, set-up by set-up
  * @param milling how boards of several thicknesses are planed; only where the instructor does it
+ * @param fits what to do with a part that does not fit; only where parts are fitted
  * @param drawings at this step
  */
 public record PacketStep(
@@ -39,6 +40,7 @@ public record PacketStep(
     Phrase check,
     List<Check> checks,
     List<MillingTable> milling,
+    List<FitRow> fits,
     List<Sheet> drawings) {
   /** Keeps its own copies. */
   public PacketStep {
@@ -50,6 +52,7 @@ public record PacketStep(
     more = List.copyOf(more);
     checks = List.copyOf(checks);
     milling = List.copyOf(milling);
+    fits = List.copyOf(fits);
     drawings = List.copyOf(drawings);
   }
 
@@ -80,6 +83,15 @@ public record PacketStep(
    * @param boards numbers of those that go through
    */
   public record MillingRow(Phrase passes, Phrase settings, Phrase boards) {}
+
+  /**
+   * A row of the table of the dry fit.
+   *
+   * @param parts that it speaks of
+   * @param wrong how a part does not fit
+   * @param act what to do
+   */
+  public record FitRow(Phrase parts, Phrase wrong, Phrase act) {}
 
   /**
    * A machine or hand tool.

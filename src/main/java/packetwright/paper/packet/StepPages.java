@@ -57,6 +57,7 @@ final class StepPages {
         check(checks, isInstructors),
         checks,
         isInstructors ? new MillingTables(lesson, naming).of(runs) : List.of(),
+        new DryFit(lesson, naming).rows(runs),
         drawings(runs));
   }
 

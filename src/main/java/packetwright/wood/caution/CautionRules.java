@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import packetwright.definition.shop.Machine;
 import packetwright.definition.shop.MachineKind;
 import packetwright.definition.shop.Shop;
@@ -48,6 +49,15 @@ public final class CautionRules {
             .filter(r -> r.code().equals(code))
             .toList();
     return !ofCode.isEmpty() && ofCode.stream().allMatch(HazardRule.Refusal::isWaivable);
+  }
+
+  /** A machine's limit: the shop's own, ours where it states none, or none that anybody has set. */
+  public @Nullable Length limit(Shop shop, MachineKind kind, String name) {
+    Limit own = rules.limits().get(kind.word() + "." + name);
+    Machine machine = shop.machine(kind);
+    return machine != null && machine.states(name)
+        ? machine.value(name, Length.ZERO)
+        : own == null ? null : own.is();
   }
 
   /** Where a shop's limits allow more than ours, in the order of our limits. */
