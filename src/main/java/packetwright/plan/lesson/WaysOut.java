@@ -209,8 +209,9 @@ final class WaysOut {
         && now.at() != null
         && !now.at().equals(way.change().old().at())
         && way.plan().verdict(run).cautions().stream()
-            .filter(c -> c.at().equals(now.place()))
-            .anyMatch(c -> c.against() == Hazard.GUARD);
+            .filter(c -> c.against() == Hazard.GUARD)
+            .flatMap(c -> c.fired().stream())
+            .anyMatch(f -> f.run().operation().place().equals(now.place()));
   }
 
   private static String key(Refused refused) {
