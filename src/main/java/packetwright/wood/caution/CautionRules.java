@@ -93,7 +93,13 @@ public final class CautionRules {
       if (machine != null && limit.isLooser(machine.value(limit.name(), limit.is()))) {
         Length stated = machine.value(limit.name(), limit.is());
         looser.add(
-            new LooserLimit(limit.machine(), limit.name(), stated, limit.is(), limit.source()));
+            new LooserLimit(
+                limit.machine(),
+                limit.name(),
+                stated,
+                limit.is(),
+                limit.source(),
+                limit.published()));
       }
     }
     return looser;
