@@ -27,7 +27,10 @@ public enum MachineKind {
   MARKING_KNIFE(false),
   SANDING_BLOCK(false),
   BRUSH(false),
-  CLAMP(false);
+  CLAMP(false),
+  HAND_DRILL(false),
+  HAMMER(false),
+  SCREWDRIVER(false);
 
   private final boolean powered;
 

@@ -12,6 +12,8 @@ import packetwright.definition.shop.MachineKind;
 import packetwright.definition.size.Size;
 import packetwright.text.measure.Length;
 import packetwright.text.source.Located;
+import packetwright.wood.operation.OperationRun.Feed;
+import packetwright.wood.operation.OperationRun.Work;
 import packetwright.wood.operation.Simulation.Outcome;
 import packetwright.wood.part.Part;
 import packetwright.wood.setup.Setting.Kind;
@@ -122,7 +124,35 @@ final class Handwork {
     State[] made =
         isWidth ? new State[] {State.STRAIGHT, State.SQUARE} : new State[] {State.SQUARE};
     Workpiece fitted = cut.withHistory(trimmed.laidOut(false)).fresh(side, made);
-    return s.done(s.bench().with(fitted), tool, List.of(piece), List.of(fitted), null);
+    Work work = isSaw(tool) ? trimming(s, tool, piece, new Trim(isWidth, now, wanted)) : null;
+    return s.done(s.bench().with(fitted), tool, List.of(piece), List.of(fitted), work);
+  }
+
+  private static boolean isSaw(MachineKind tool) {
+    return tool == MachineKind.MITER_SAW || tool == MachineKind.TABLE_SAW;
+  }
+
+  /**
+   * What a trimming cut takes off.
+   *
+   * @param isWidth whether it runs along the piece
+   * @param now before it
+   * @param wanted after it
+   */
+  private record Trim(boolean isWidth, Length now, Length wanted) {}
+
+  /** A trimming cut as its saw sees it; what comes off is narrower by the kerf. */
+  private static Work trimming(Situation s, MachineKind tool, Workpiece piece, Trim trim) {
+    s.requireCapacity(tool, piece);
+    Length loose = trim.now().minus(trim.wanted()).minus(s.kerf(tool)).max(Length.ZERO);
+    return new Work(
+        trim.isWidth() ? Feed.ALONG : Feed.ACROSS,
+        trim.isWidth() ? trim.wanted() : Length.ZERO,
+        piece.solid().thickness(),
+        trim.isWidth() ? piece.solid().length() : trim.wanted(),
+        loose,
+        true,
+        Set.of());
   }
 
   private static @Nullable Length lengthTolerance(Situation s, Part part) {

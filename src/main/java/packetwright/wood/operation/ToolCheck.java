@@ -19,17 +19,31 @@ import static packetwright.definition.shop.MachineKind.ROUTER_TABLE;
 import static packetwright.definition.shop.MachineKind.SANDING_BLOCK;
 import static packetwright.definition.shop.MachineKind.TABLE_SAW;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import packetwright.definition.procedure.Verb;
+import packetwright.definition.project.PartDefinition.FeatureKind;
 import packetwright.definition.shop.MachineKind;
 import packetwright.text.source.Located;
 import packetwright.wood.part.Part;
 
 /** Which tools can do an operation at all; whether they may is for the cautions to say. */
-final class ToolCheck {
+public final class ToolCheck {
   private ToolCheck() {}
+
+  /** Whether an operation is done at a tool at all, on some piece or feature. */
+  public static boolean isDone(Verb verb, MachineKind tool) {
+    List<MachineKind> tools = new ArrayList<>(tools(verb));
+    for (FeatureKind kind : FeatureKind.values()) {
+      if (Handwork.makers(kind).contains(verb)) {
+        tools.addAll(tools(verb, kind, true));
+        tools.addAll(tools(verb, kind, false));
+      }
+    }
+    return tools.isEmpty() || tools.contains(tool);
+  }
 
   static void check(Situation s) {
     Located<MachineKind> at = s.operation().at();
@@ -52,12 +66,13 @@ final class ToolCheck {
         s.operation().targets().isEmpty()
             ? null
             : Aim.find(s.inputs(), s.operation().targets().get(0).value());
-    return feature == null ? tools(verb) : tools(verb, feature);
+    return feature == null
+        ? tools(verb)
+        : tools(verb, feature.kind(), Set.of("left", "right").contains(feature.where()));
   }
 
-  private static List<MachineKind> tools(Verb verb, Part.Feature feature) {
-    boolean isAtEnd = Set.of("left", "right").contains(feature.where());
-    return switch (feature.kind()) {
+  private static List<MachineKind> tools(Verb verb, FeatureKind kind, boolean isAtEnd) {
+    return switch (kind) {
       case RABBET, DADO, GROOVE ->
           List.of(DADO_SET, TABLE_SAW, ROUTER_TABLE, HANDHELD_ROUTER, HAND_SAW, CHISEL);
       case NOTCH -> List.of(CHISEL);
