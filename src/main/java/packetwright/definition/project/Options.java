@@ -143,6 +143,8 @@ public record Options(
     condition.allOf().forEach(o -> words.add(inSteps ? "### If " + o : "if: " + o));
     condition.noneOf().forEach(o -> words.add(inSteps ? "### Unless " + o : "unless: " + o));
     String list = "`" + String.join("` and `", words) + "`";
-    return inSteps ? "write " + list + " above this" : "write " + list + " here too";
+    return inSteps
+        ? "write " + list + " above this"
+        : "write " + list + " at this row too, and an alternative without it if one is needed";
   }
 }
