@@ -13,7 +13,6 @@ import org.commonmark.node.Heading;
 import org.commonmark.node.Node;
 import org.commonmark.parser.IncludeSourceSpans;
 import org.commonmark.parser.Parser;
-import org.jspecify.annotations.Nullable;
 import packetwright.definition.shop.MachineKind;
 import packetwright.text.source.Checked;
 import packetwright.text.source.Finding;
@@ -91,6 +90,7 @@ public final class ProcedureReader {
   }
 
   private void step(Heading heading) {
+    current.end();
     String title = PlainText.of(heading);
     String id = slug(title);
     Span at = source.at(heading);
@@ -123,8 +123,13 @@ public final class ProcedureReader {
     String name = title.substring(title.indexOf(' ') + 1).strip();
     int level = heading.getLevel();
     if (title.startsWith("With ")) {
-      MachineKind kind = machine(heading, name);
-      current.beginForMachine(level, kind != null && variant.shop().has(kind));
+      List<MachineKind> kinds = machines(heading, name);
+      boolean shopHasThem = !kinds.isEmpty() && kinds.stream().allMatch(variant.shop()::has);
+      current.beginForMachine(level, machineVariant(kinds, heading, shopHasThem));
+    } else if (title.startsWith("Without ")) {
+      List<MachineKind> kinds = machines(heading, name);
+      boolean shopLacksThem = !kinds.isEmpty() && kinds.stream().noneMatch(variant.shop()::has);
+      current.beginForMachine(level, machineVariant(List.of(), heading, shopLacksThem));
     } else if (title.startsWith("If ")) {
       checkOption(heading, name);
       current.beginForOptions(level, variant.chosen().contains(name));
@@ -137,22 +142,33 @@ public final class ProcedureReader {
               "unknown-variant",
               source.at(heading),
               "`" + title + "` does not say when it holds",
-              "write With and a machine, or If or Unless and an option; a step has two number"
-                  + " signs"));
+              "write With or Without and machines, or If or Unless and an option; a step has two"
+                  + " number signs"));
     }
   }
 
-  private @Nullable MachineKind machine(Heading heading, String name) {
-    MachineKind kind = MachineKind.of(name);
-    if (kind == null) {
-      current.findings.add(
-          Finding.error(
-              "unknown-machine",
-              source.at(heading),
-              "`" + name + "` is no machine or hand tool",
-              machineHint(name)));
+  private StepDraft.MachineVariant machineVariant(
+      List<MachineKind> kinds, Heading heading, boolean holds) {
+    return new StepDraft.MachineVariant(kinds, source.at(heading), holds);
+  }
+
+  /** {@code hand_saw and chisel} as both; none where one of them is unknown, with a finding. */
+  private List<MachineKind> machines(Heading heading, String names) {
+    List<MachineKind> kinds = new ArrayList<>();
+    for (String name : names.split("\\s+and\\s+", -1)) {
+      MachineKind kind = MachineKind.of(name);
+      if (kind == null) {
+        current.findings.add(
+            Finding.error(
+                "unknown-machine",
+                source.at(heading),
+                "`" + name + "` is no machine or hand tool",
+                machineHint(name)));
+        return List.of();
+      }
+      kinds.add(kind);
     }
-    return kind;
+    return kinds;
   }
 
   private void checkOption(Heading heading, String name) {
@@ -195,9 +211,7 @@ public final class ProcedureReader {
                 fenced.getLiteral(),
                 at.line() + 1,
                 at.column() + fenced.getFenceIndent());
-    if (current.isLive()) {
-      current.operations.addAll(read);
-    }
+    current.add(read);
   }
 
   private void prose(Node node) {
@@ -210,6 +224,7 @@ public final class ProcedureReader {
   }
 
   private Checked<Procedure> procedure() {
+    current.end();
     Findings findings = new Findings();
     Set<String> live = new HashSet<>();
     drafts.stream().filter(d -> !d.isEmpty()).forEach(d -> live.add(d.id));

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
+import packetwright.definition.shop.MachineKind;
 import packetwright.text.source.Finding;
 import packetwright.text.source.Findings;
 import packetwright.text.source.Span;
@@ -19,9 +21,26 @@ final class StepDraft {
   final List<Block.StepPlace> stepPlaces = new ArrayList<>();
 
   private final Map<Integer, Passage> passages = new TreeMap<>();
+  private final Map<Integer, Choice> choices = new TreeMap<>();
 
   /** A stretch of the step under a heading, of which one may lie inside another. */
-  private record Passage(boolean isLive, boolean hasMachine) {}
+  private record Passage(boolean isLive, boolean isForMachine) {}
+
+  /**
+   * A passage that waits for machines.
+   *
+   * @param kinds all of which it needs; none where it is for a shop that lacks some
+   * @param at its heading
+   * @param holds whether the shop is such a one
+   */
+  record MachineVariant(List<MachineKind> kinds, Span at, boolean holds) {}
+
+  /** Passages beside one another that wait for machines; the first that holds is taken. */
+  private static final class Choice {
+    final List<MachineVariant> variants = new ArrayList<>();
+    boolean isTaken;
+    boolean hasOperations;
+  }
 
   StepDraft(String id, String title, Span at) {
     this.id = id;
@@ -34,28 +53,70 @@ final class StepDraft {
     return passages.values().stream().allMatch(Passage::isLive);
   }
 
-  /**
-   * Begins a passage for a machine; of those beside one another, the first that the shop has wins.
-   */
-  void beginForMachine(int level, boolean shopHasIt) {
-    boolean isTaken = hasMachine(level);
-    begin(level, new Passage(shopHasIt && !isTaken, shopHasIt || isTaken));
+  /** Begins a passage for machines; of those beside one another, the first that holds wins. */
+  void beginForMachine(int level, MachineVariant variant) {
+    endDeeper(level);
+    Choice choice = choices.computeIfAbsent(level, l -> new Choice());
+    boolean isTaken = variant.holds() && !choice.isTaken;
+    choice.isTaken |= variant.holds();
+    choice.variants.add(variant);
+    passages.put(level, new Passage(isTaken, true));
   }
 
   /** Begins a passage for options. */
   void beginForOptions(int level, boolean isLive) {
-    begin(level, new Passage(isLive, hasMachine(level)));
-  }
-
-  private boolean hasMachine(int level) {
-    Passage former = passages.get(level);
-    return former != null && former.hasMachine();
+    endDeeper(level);
+    passages.put(level, new Passage(isLive, false));
   }
 
   /** A heading ends what stands under headings as deep or deeper. */
-  private void begin(int level, Passage passage) {
-    passages.keySet().removeIf(other -> other >= level);
-    passages.put(level, passage);
+  private void endDeeper(int level) {
+    passages.keySet().removeIf(other -> other > level);
+    passages.remove(level);
+    choices.entrySet().removeIf(choice -> choice.getKey() > level && isEnded(choice.getValue()));
+  }
+
+  /** Ends the step: says what it cannot do in this shop. */
+  void end() {
+    passages.clear();
+    choices.values().removeIf(this::isEnded);
+  }
+
+  private boolean isEnded(Choice choice) {
+    String wanted =
+        choice.variants.stream()
+            .filter(v -> !v.kinds().isEmpty())
+            .map(v -> words(v.kinds()))
+            .collect(Collectors.joining(", or for "));
+    if (!choice.isTaken && choice.hasOperations && !wanted.isEmpty()) {
+      findings.add(
+          Finding.error(
+              "no-variant",
+              choice.variants.get(0).at(),
+              "this step is written for " + wanted + ", and the shop has nothing of that",
+              "choose another shop, or write the step under another `With` for what this shop has"));
+    }
+    return true;
+  }
+
+  private static String words(List<MachineKind> kinds) {
+    return kinds.stream().map(k -> "`" + k.word() + "`").collect(Collectors.joining(" and "));
+  }
+
+  /** Takes operations where their passage holds. */
+  void add(List<Operation> read) {
+    if (isLive()) {
+      operations.addAll(read);
+    }
+    // Whether the choice is due at all is for the passages around it to say.
+    boolean isDue = true;
+    for (Map.Entry<Integer, Passage> passage : passages.entrySet()) {
+      Choice choice = choices.get(passage.getKey());
+      if (isDue && passage.getValue().isForMachine() && choice != null) {
+        choice.hasOperations |= !read.isEmpty();
+      }
+      isDue &= passage.getValue().isLive();
+    }
   }
 
   boolean isEmpty() {

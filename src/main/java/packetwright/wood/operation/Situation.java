@@ -172,10 +172,7 @@ final class Situation {
 
   /** Width of wood that a tool turns to dust; a hand saw's is an allowance of the shop. */
   Length kerf(MachineKind kind) {
-    Length kerf =
-        kind == MachineKind.HAND_SAW
-            ? inputs.shop().allowance("hand_kerf")
-            : machineValue(kind, "kerf");
+    Length kerf = inputs.shop().kerf(kind);
     // A dado set must not part anything; that it would is a caution's to say.
     boolean isMissing = kerf.signum() == 0 && kind != MachineKind.DADO_SET;
     if (isMissing && told.isNew("kerf-unknown", kind.word())) {
