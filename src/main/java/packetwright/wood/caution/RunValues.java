@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import packetwright.definition.procedure.Operation.By;
 import packetwright.definition.procedure.Operation.Control;
 import packetwright.definition.procedure.Verb;
 import packetwright.definition.shop.Machine;
@@ -44,7 +45,7 @@ record RunValues(OperationRun run, Map<String, Limit> limits) implements Values 
       case "work" -> work(last);
       case "machine" -> machine(last);
       case "setting" -> setting(last);
-      default -> null;
+      default -> new MeasuredValues(run).of(name.substring(0, dot), last);
     };
   }
 
@@ -170,6 +171,7 @@ record RunValues(OperationRun run, Map<String, Limit> limits) implements Values 
     return switch (name) {
       case "always" -> Value.of(true);
       case "powered" -> Value.of(tool != null && tool.isPowered());
+      case "by_student" -> Value.of(run.operation().by() == By.STUDENT);
       case "stop" -> Value.of(run.operation().stop());
       case "tilted" -> Value.of(isSet("tilt"));
       case "slanted" -> Value.of(isSet("angle"));
