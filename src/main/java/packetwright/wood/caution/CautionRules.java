@@ -39,8 +39,9 @@ public final class CautionRules {
   /** The same with the shop's own after them; a shop can only add to ours. */
   public static Checked<CautionRules> of(Shop shop) {
     Findings findings = new Findings();
-    RuleFile.Rules all = RuleFile.read().and(new ShopRules(shop, findings).read());
-    return findings.checked(new CautionRules(all));
+    RuleFile.Rules ours = RuleFile.read();
+    List<HazardRule> own = new ShopRules(shop, findings).after(ours);
+    return findings.checked(new CautionRules(ours.and(own)));
   }
 
   /** Names of the rules, in the order written. */
