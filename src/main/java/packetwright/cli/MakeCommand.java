@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import packetwright.definition.project.ProjectFolder;
 import packetwright.paper.html.Paper;
@@ -33,7 +34,7 @@ final class MakeCommand extends ProjectCommand {
   @Option(
       names = "--out",
       paramLabel = "DIR",
-      description = "Output folder; packets/<id>-<term> without it.")
+      description = "Output folder; packets/<id>-<term>-with-<options> without it.")
   private @Nullable Path out;
 
   @Override
@@ -64,9 +65,12 @@ final class MakeCommand extends ProjectCommand {
     return Main.DONE;
   }
 
+  /** Packets with different options lie side by side. */
   private static Path usual(Lesson lesson) {
     String term = lesson.choices().term().toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
     String suffix = term.isEmpty() || term.equals("-") ? "" : "-" + term;
-    return Path.of("packets", lesson.project().id() + suffix);
+    Set<String> options = lesson.project().options().on();
+    String with = options.isEmpty() ? "" : "-with-" + String.join("-", options);
+    return Path.of("packets", lesson.project().id() + suffix + with.replace('_', '-'));
   }
 }

@@ -96,6 +96,8 @@ public record Operation(
     STAND_OFF_BLOCK,
     SLED_STOP,
     SACRIFICIAL_FENCE,
-    STORY_STICK
+    STORY_STICK,
+    SHOOTING_BOARD,
+    BENCH_HOOK
   }
 }

@@ -1,17 +1,25 @@
 package packetwright.definition.procedure;
 
 import java.util.List;
+import java.util.Set;
 
 /**
  * The procedure in the variant that one shop and set of options give.
  *
  * @param introduction before the first step
  * @param steps in the order done; those of preparation stand among them
+ * @param options names of the options that headings ask for, whether they are on or not
  */
-public record Procedure(List<Block> introduction, List<Step> steps) {
+public record Procedure(List<Block> introduction, List<Step> steps, Set<String> options) {
   /** Keeps its own copies. */
   public Procedure {
     introduction = List.copyOf(introduction);
     steps = List.copyOf(steps);
+    options = Set.copyOf(options);
+  }
+
+  /** The same procedure with other steps. */
+  public Procedure with(List<Step> others) {
+    return new Procedure(introduction, others, options);
   }
 }

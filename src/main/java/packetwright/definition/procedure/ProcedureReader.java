@@ -28,6 +28,9 @@ public final class ProcedureReader {
   private static final int MAX_NESTING = 20;
   private static final int MAX_STEPS = 500;
 
+  /** Levels of headings that begin a passage of a step; the deeper ones lie inside the others. */
+  private static final Set<Integer> PASSAGES = Set.of(3, 4);
+
   private static final Parser PARSER =
       Parser.builder()
           .includeSourceSpans(IncludeSourceSpans.BLOCKS_AND_INLINES)
@@ -41,6 +44,7 @@ public final class ProcedureReader {
   private final StepDraft introduction;
   private final List<StepDraft> drafts = new ArrayList<>();
   private final Map<String, Span> ids = new HashMap<>();
+  private final Set<String> options = new HashSet<>();
   private StepDraft current;
 
   private ProcedureReader(Source source, Variant variant) {
@@ -75,7 +79,7 @@ public final class ProcedureReader {
   private void block(Node node) {
     if (node instanceof Heading heading && heading.getLevel() == 2) {
       step(heading);
-    } else if (node instanceof Heading heading && heading.getLevel() == 3) {
+    } else if (node instanceof Heading heading && PASSAGES.contains(heading.getLevel())) {
       passage(heading);
     } else if (node instanceof FencedCodeBlock fenced
         && fenced.getInfo().strip().equals("operations")) {
@@ -86,6 +90,7 @@ public final class ProcedureReader {
   }
 
   private void step(Heading heading) {
+    current.end();
     String title = PlainText.of(heading);
     String id = slug(title);
     Span at = source.at(heading);
@@ -116,37 +121,66 @@ public final class ProcedureReader {
   private void passage(Heading heading) {
     String title = PlainText.of(heading);
     String name = title.substring(title.indexOf(' ') + 1).strip();
-    Span at = source.at(heading);
+    int level = heading.getLevel();
     if (title.startsWith("With ")) {
+      List<MachineKind> kinds = machines(heading, name);
+      boolean shopHasThem = !kinds.isEmpty() && kinds.stream().allMatch(variant.shop()::has);
+      current.beginForMachine(level, machineVariant(kinds, heading, shopHasThem));
+    } else if (title.startsWith("Without ")) {
+      List<MachineKind> kinds = machines(heading, name);
+      boolean shopLacksThem = !kinds.isEmpty() && kinds.stream().noneMatch(variant.shop()::has);
+      current.beginForMachine(level, machineVariant(List.of(), heading, shopLacksThem));
+    } else if (title.startsWith("If ")) {
+      checkOption(heading, name);
+      current.beginForOptions(level, variant.chosen().contains(name));
+    } else if (title.startsWith("Unless ")) {
+      checkOption(heading, name);
+      current.beginForOptions(level, !variant.chosen().contains(name));
+    } else {
+      current.findings.add(
+          Finding.error(
+              "unknown-variant",
+              source.at(heading),
+              "`" + title + "` does not say when it holds",
+              "write With or Without and machines, or If or Unless and an option; a step has two"
+                  + " number signs"));
+    }
+  }
+
+  private StepDraft.MachineVariant machineVariant(
+      List<MachineKind> kinds, Heading heading, boolean holds) {
+    return new StepDraft.MachineVariant(kinds, source.at(heading), holds);
+  }
+
+  /** {@code hand_saw and chisel} as both; none where one of them is unknown, with a finding. */
+  private List<MachineKind> machines(Heading heading, String names) {
+    List<MachineKind> kinds = new ArrayList<>();
+    for (String name : names.split("\\s+and\\s+", -1)) {
       MachineKind kind = MachineKind.of(name);
       if (kind == null) {
         current.findings.add(
             Finding.error(
                 "unknown-machine",
-                at,
+                source.at(heading),
                 "`" + name + "` is no machine or hand tool",
                 machineHint(name)));
+        return List.of();
       }
-      current.isLive = kind != null && variant.shop().has(kind) && !current.hasMachine;
-      current.hasMachine |= current.isLive;
-    } else if (title.startsWith("If ")) {
-      Set<String> known = variant.known();
-      if (known != null && !known.contains(name)) {
-        current.findings.add(
-            Finding.error(
-                "unknown-option",
-                at,
-                "the project has no option `" + name + "`",
-                optionHint(name, known)));
-      }
-      current.isLive = variant.chosen().contains(name);
-    } else {
+      kinds.add(kind);
+    }
+    return kinds;
+  }
+
+  private void checkOption(Heading heading, String name) {
+    options.add(name);
+    Set<String> known = variant.known();
+    if (known != null && !known.contains(name)) {
       current.findings.add(
           Finding.error(
-              "unknown-variant",
-              at,
-              "`" + title + "` does not say when it holds",
-              "write With and a machine, or If and an option; a step has two number signs"));
+              "unknown-option",
+              source.at(heading),
+              "the project has no option `" + name + "`",
+              optionHint(name, known)));
     }
   }
 
@@ -177,21 +211,20 @@ public final class ProcedureReader {
                 fenced.getLiteral(),
                 at.line() + 1,
                 at.column() + fenced.getFenceIndent());
-    if (current.isLive) {
-      current.operations.addAll(read);
-    }
+    current.add(read);
   }
 
   private void prose(Node node) {
     Prose prose = new Prose(source, current.findings);
     List<Block> read = prose.block(node);
-    if (current.isLive) {
+    if (current.isLive()) {
       current.prose.addAll(read);
       current.stepPlaces.addAll(prose.stepPlaces());
     }
   }
 
   private Checked<Procedure> procedure() {
+    current.end();
     Findings findings = new Findings();
     Set<String> live = new HashSet<>();
     drafts.stream().filter(d -> !d.isEmpty()).forEach(d -> live.add(d.id));
@@ -206,7 +239,7 @@ public final class ProcedureReader {
       checkStepPlaces(draft, live);
       findings.addAll(draft.findings(draft.isEmpty() ? draft.title : next.next().label()));
     }
-    return findings.checked(new Procedure(introduction.prose, steps));
+    return findings.checked(new Procedure(introduction.prose, steps, options));
   }
 
   private List<Step> steps() {

@@ -37,7 +37,7 @@ public record Variant(
   public static Variant of(Shop shop, @Nullable Project project, Set<String> chosen) {
     return project == null
         ? new Variant(shop, null, chosen)
-        : new Variant(shop, project.options().keySet(), chosen, blanks(project));
+        : new Variant(shop, project.options().names(), chosen, blanks(project));
   }
 
   private static Map<String, Set<String>> blanks(Project project) {

@@ -25,7 +25,7 @@ import packetwright.text.source.Located;
  * @param materials what blanks are bought as
  * @param supplies glue, brads, finish
  * @param assembly where parts sit
- * @param options named switches, with what each does
+ * @param options named switches; what they leave out is in none of the lists
  * @param objectives what the student learns
  * @param rubric rows to assess by
  * @param quiz what is asked; empty without a quiz file
@@ -44,7 +44,7 @@ public record Project(
     List<Material> materials,
     List<Supply> supplies,
     AssemblyDefinition assembly,
-    Map<String, String> options,
+    Options options,
     List<String> objectives,
     List<RubricRow> rubric,
     QuizDefinition quiz) {
@@ -206,7 +206,6 @@ public record Project(
     blanks = List.copyOf(blanks);
     materials = List.copyOf(materials);
     supplies = List.copyOf(supplies);
-    options = Collections.unmodifiableMap(new LinkedHashMap<>(options));
     objectives = List.copyOf(objectives);
     rubric = List.copyOf(rubric);
   }

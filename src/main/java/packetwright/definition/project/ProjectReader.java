@@ -1,9 +1,8 @@
 package packetwright.definition.project;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import packetwright.text.document.Node;
 import packetwright.text.document.Schema;
@@ -41,34 +40,44 @@ public final class ProjectReader {
     this.fields = new QuantityFields(unit, findings);
   }
 
-  /**
-   * The project in a folder. With errors beside it, it holds only what could be read: enough to
-   * read the procedure by, and to find what is wrong there too.
-   */
+  /** The project in a folder with no option on. */
   public static Checked<Project> read(ProjectFolder folder) {
+    return read(folder, Set.of());
+  }
+
+  /**
+   * The project in a folder with those options on: rows that wait for others are checked for their
+   * shape and left out. With errors beside it, it holds only what could be read: enough to read the
+   * procedure by, and to find what is wrong there too.
+   */
+  public static Checked<Project> read(ProjectFolder folder, Set<String> on) {
     Findings findings = new Findings();
-    QuizDefinition quiz = quiz(folder, findings);
+    Node questions = quiz(folder, findings);
     String text = findings.take(folder.text(PROJECT));
     Node node = text == null ? null : findings.take(Yaml.read(PROJECT, text));
     if (node != null) {
       findings.addAll(SCHEMA.check(node));
     }
-    Project project =
-        node instanceof Node.Mapping root
-            ? new ProjectReader(root, findings).project(folder, quiz)
-            : null;
+    if (!(node instanceof Node.Mapping root)) {
+      return new Checked<>(null, findings.list());
+    }
+    OptionFilter filter =
+        new OptionFilter(new OptionsReader(root, findings).options(), on, findings);
+    Node.Mapping plain = filter.plain(root);
+    QuizDefinition quiz =
+        questions instanceof Node.Mapping written
+            ? QuizReader.quiz(filter.plain(written))
+            : QuizDefinition.NONE;
+    Project project = new ProjectReader(plain, findings).project(folder, quiz, filter.options());
     return new Checked<>(project, findings.list());
   }
 
-  private static QuizDefinition quiz(ProjectFolder folder, Findings findings) {
-    if (!folder.has(QUIZ)) {
-      return QuizDefinition.NONE;
-    }
-    String text = findings.take(folder.text(QUIZ));
-    return text == null ? QuizDefinition.NONE : QuizReader.read(QUIZ, text, findings);
+  private static @Nullable Node quiz(ProjectFolder folder, Findings findings) {
+    String text = folder.has(QUIZ) ? findings.take(folder.text(QUIZ)) : null;
+    return text == null ? null : QuizReader.read(QUIZ, text, findings);
   }
 
-  private Project project(ProjectFolder folder, QuizDefinition quiz) {
+  private Project project(ProjectFolder folder, QuizDefinition quiz, Options options) {
     PartsReader parts = new PartsReader(root, findings);
     StockReader stock = new StockReader(root, fields, findings);
     List<PartDefinition> read = parts.parts();
@@ -86,8 +95,8 @@ public final class ProjectReader {
         stock.materials(),
         stock.supplies(),
         new AssemblyReader(root, findings).assembly(),
-        options(),
-        root.texts("objectives").stream().map(Located::value).toList(),
+        options,
+        objectives(),
         rubric(),
         quiz);
   }
@@ -179,13 +188,16 @@ public final class ProjectReader {
     return requirements;
   }
 
-  private Map<String, String> options() {
-    Map<String, String> options = new LinkedHashMap<>();
-    for (Node.Entry entry : root.entries("options")) {
-      Node.Mapping option = entry.value().asMapping();
-      options.put(entry.key().value(), option == null ? "" : option.text("about", ""));
+  private List<String> objectives() {
+    List<String> objectives = new ArrayList<>();
+    for (Node item : root.items("objectives")) {
+      Node.Mapping row = item.asMapping();
+      Located<String> text = row == null ? item.asText() : row.text("objective");
+      if (text != null) {
+        objectives.add(text.value());
+      }
     }
-    return options;
+    return objectives;
   }
 
   private List<Project.RubricRow> rubric() {

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import packetwright.text.document.Node;
 import packetwright.text.document.Schema;
 import packetwright.text.document.Yaml;
@@ -18,20 +19,23 @@ final class QuizReader {
 
   private QuizReader() {}
 
-  static QuizDefinition read(String file, String text, Findings findings) {
+  /** The file's content, checked for its shape; none when it is no YAML. */
+  static @Nullable Node read(String file, String text, Findings findings) {
     Node node = findings.take(Yaml.read(file, text));
-    if (node == null) {
-      return QuizDefinition.NONE;
+    if (node != null) {
+      findings.addAll(SCHEMA.check(node));
     }
-    findings.addAll(SCHEMA.check(node));
+    return node;
+  }
+
+  /** The questions that stand. */
+  static QuizDefinition quiz(Node.Mapping root) {
     List<QuizDefinition.QuestionDefinition> questions = new ArrayList<>();
-    if (node instanceof Node.Mapping root) {
-      for (Node item : root.items("questions")) {
-        Node.Mapping question = item.asMapping();
-        Located<String> kind = question == null ? null : question.text("kind");
-        if (question != null && kind != null) {
-          questions.add(question(kind, question));
-        }
+    for (Node item : root.items("questions")) {
+      Node.Mapping question = item.asMapping();
+      Located<String> kind = question == null ? null : question.text("kind");
+      if (question != null && kind != null) {
+        questions.add(question(kind, question));
       }
     }
     return new QuizDefinition(questions);

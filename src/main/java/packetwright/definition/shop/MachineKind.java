@@ -27,7 +27,16 @@ public enum MachineKind {
   MARKING_KNIFE(false),
   SANDING_BLOCK(false),
   BRUSH(false),
-  CLAMP(false);
+  CLAMP(false),
+  HAND_DRILL(false),
+  HAMMER(false),
+  SCREWDRIVER(false),
+  /** A jack or jointer plane: long, for faces and long edges. */
+  BENCH_PLANE(false),
+  /** A plane with a fence and a depth stop, for grooves along the grain. */
+  PLOW_PLANE(false),
+  /** A narrow blade in a frame, for curves. */
+  COPING_SAW(false);
 
   private final boolean powered;
 

@@ -30,6 +30,9 @@ public final class ShopReader {
 
   private static final Schema SCHEMA = Schema.named("shop");
 
+  private static final List<MachineKind> BITTED =
+      List.of(MachineKind.ROUTER_TABLE, MachineKind.HANDHELD_ROUTER, MachineKind.PLOW_PLANE);
+
   private final Findings findings = new Findings();
   private final Node.Mapping root;
   private final Unit unit;
@@ -94,7 +97,8 @@ public final class ShopReader {
             cutters(),
             kinds("setup_check"),
             lengths(root.mapping("allowances"), Set.of()),
-            root.texts("rules").stream().map(Located::value).toList());
+            root.texts("rules").stream().map(Located::value).toList(),
+            root.items("cautions"));
     return new Checked<>(shop, findings.list());
   }
 
@@ -143,10 +147,10 @@ public final class ShopReader {
   private Shop.CutterSet cutters() {
     Node.Mapping cutters = root.mapping("cutters");
     Map<MachineKind, List<Length>> bits = new LinkedHashMap<>();
-    for (MachineKind router : List.of(MachineKind.ROUTER_TABLE, MachineKind.HANDHELD_ROUTER)) {
-      Node.Mapping own = cutters == null ? null : cutters.mapping(router.word());
+    for (MachineKind tool : BITTED) {
+      Node.Mapping own = cutters == null ? null : cutters.mapping(tool.word());
       if (own != null) {
-        bits.put(router, lengths(own, "bits"));
+        bits.put(tool, lengths(own, "bits"));
       }
     }
     Node.Mapping set = cutters == null ? null : cutters.mapping("dado_set");

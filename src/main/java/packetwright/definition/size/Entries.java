@@ -95,6 +95,7 @@ final class Entries {
         shop.machines().values().stream().sorted(Comparator.comparing(Machine::kind)).toList();
     machines.forEach(machine -> lengths(machine.kind().word(), machine.values()));
     lengths(TakenNames.SHOP, shop.allowances());
+    lengths(TakenNames.SHOP, shop.standIns());
   }
 
   private void lengths(String prefix, Map<String, Located<Length>> values) {

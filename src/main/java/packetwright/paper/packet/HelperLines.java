@@ -10,8 +10,6 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import packetwright.definition.procedure.Operation.Control;
 import packetwright.definition.project.PartDefinition.FeatureKind;
-import packetwright.definition.shop.Machine;
-import packetwright.definition.shop.MachineKind;
 import packetwright.paper.packet.AnswerKey.HelperRow;
 import packetwright.plan.lesson.Lesson;
 import packetwright.text.measure.Length;
@@ -115,8 +113,7 @@ record HelperLines(Lesson lesson, Naming naming) {
   }
 
   private Length kerf() {
-    Machine saw = lesson.shop().machine(MachineKind.MITER_SAW);
-    return saw == null ? Length.ZERO : saw.value("kerf", Length.ZERO);
+    return lesson.shop().crosscutKerf();
   }
 
   private String material(String blank) {

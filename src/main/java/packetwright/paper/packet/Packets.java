@@ -123,7 +123,17 @@ public final class Packets {
   private Heading heading() {
     Project project = lesson.project();
     return new Heading(
-        project.title(), project.course(), lesson.choices().term(), lesson.shop().name());
+        project.title(),
+        project.course(),
+        lesson.choices().term(),
+        lesson.shop().name(),
+        project.options().chosen().stream()
+            .map(
+                option ->
+                    new Heading.Chosen(
+                        Phrase.of(Naming.plain(option.name().value())),
+                        Naming.typeset(option.about())))
+            .toList());
   }
 
   private Cover cover(PlaceText text) {

@@ -68,7 +68,7 @@ public final class Publisher {
     progress.accept("writing the quiz");
     Pages pages = pages(lesson, findings);
     if (pages == null) {
-      return findings.checked(null);
+      return new Checked<>(null, explained(lesson, findings));
     }
     Map<String, byte[]> files = new LinkedHashMap<>();
     PdfWriter writer = new PdfWriter();
@@ -96,7 +96,14 @@ public final class Publisher {
   public List<Finding> check(Lesson lesson) {
     Findings findings = new Findings();
     pages(lesson, findings);
-    return findings.list();
+    return explained(lesson, findings);
+  }
+
+  /** With hints that tell of names that an option took away. */
+  private List<Finding> explained(Lesson lesson, Findings findings) {
+    return findings.list().stream()
+        .map(f -> lesson.project().options().explained(f, folder.line(f.at())))
+        .toList();
   }
 
   /** Both documents, ready to be laid out, and the file names of the project's own templates. */

@@ -1,15 +1,16 @@
 package packetwright.plan.lesson;
 
-import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import packetwright.definition.procedure.Procedure;
 import packetwright.definition.procedure.ProcedureReader;
 import packetwright.definition.procedure.Variant;
 import packetwright.definition.project.Choice;
+import packetwright.definition.project.Options;
 import packetwright.definition.project.Project;
 import packetwright.definition.project.ProjectFolder;
 import packetwright.definition.project.ProjectReader;
@@ -21,8 +22,6 @@ import packetwright.plan.lesson.Lesson.Choices;
 import packetwright.text.source.Checked;
 import packetwright.text.source.Finding;
 import packetwright.text.source.Findings;
-import packetwright.text.source.NearMiss;
-import packetwright.text.source.Span;
 import packetwright.text.words.Words;
 import packetwright.wood.assembly.Assembly;
 import packetwright.wood.blank.Blank;
@@ -53,10 +52,10 @@ public final class Lessons {
    * @param term label; may be empty
    */
   public record Request(String shopFile, List<String> set, Set<String> options, String term) {
-    /** Keeps its own copies. */
+    /** Keeps its own copies, in the order given. */
     public Request {
       set = List.copyOf(set);
-      options = Set.copyOf(options);
+      options = Collections.unmodifiableSet(new LinkedHashSet<>(options));
     }
 
     /** The project as its author left it. */
@@ -68,19 +67,40 @@ public final class Lessons {
   /** Works everything out; findings come sorted by place. */
   public static Checked<Lesson> workOut(ProjectFolder folder, Request request) {
     Findings findings = new Findings();
-    Lesson lesson = workOut(folder, request, findings);
+    Project project = findings.take(ProjectReader.read(folder, request.options()));
+    Lesson lesson = workOut(folder, request, project, findings);
+    Options options = project == null ? Options.NONE : project.options();
     List<Finding> sorted =
         findings.list().stream()
             .distinct()
+            .map(finding -> options.explained(finding, folder.line(finding.at())))
             .sorted(Comparator.comparing(Finding::severity).thenComparing(Finding::at))
             .toList();
     return new Checked<>(findings.hasErrors() ? null : lesson, sorted);
   }
 
+  /**
+   * The same request with every set of options that can be on together in its shop and holds those
+   * asked for, in the order written; as it stands where there is no such set, or where the project
+   * or the shop cannot be read.
+   */
+  public static List<Request> combinations(ProjectFolder folder, Request request) {
+    Project project = ProjectReader.read(folder).valueOrNull();
+    Shop shop = shop(folder, request).valueOrNull();
+    List<Request> requests =
+        project == null || shop == null
+            ? List.of()
+            : project.options().combinations(shop).stream()
+                .filter(on -> on.containsAll(request.options()))
+                .map(on -> new Request(request.shopFile(), request.set(), on, request.term()))
+                .toList();
+    return requests.isEmpty() ? List.of(request) : requests;
+  }
+
   private static @Nullable Lesson workOut(
-      ProjectFolder folder, Request request, Findings findings) {
-    Project project = findings.take(ProjectReader.read(folder));
+      ProjectFolder folder, Request request, @Nullable Project project, Findings findings) {
     Shop shop = findings.take(shop(folder, request));
+    CautionRules rules = shop == null ? null : findings.take(CautionRules.of(shop));
     // What is wrong in the procedure is said even where the project or the shop cannot be read.
     Shop readable = shop == null ? ShopReader.builtIn() : shop;
     Procedure procedure =
@@ -88,7 +108,13 @@ public final class Lessons {
     if (project == null || shop == null) {
       return null;
     }
-    findings.addAll(unknownOptions(project, request));
+    OptionCheck options = new OptionCheck(project.options());
+    findings.addAll(options.unknown(request.options()));
+    findings.addAll(options.clashes());
+    if (procedure != null) {
+      findings.addAll(options.idle(procedure));
+      findings.addAll(options.lacking(shop, procedure));
+    }
     Substitution substitution = new Substitutions(project, findings).read(request.set());
     if (project.choices().stream().anyMatch(Choice::isUnread)) {
       return null; // without its table, every size of a choice would be reported as unknown
@@ -111,10 +137,10 @@ public final class Lessons {
         findings.take(
             Simulation.run(
                 new Simulation.Inputs(project, procedure, shop, sizes, parts, blanks, assembly)));
-    if (run == null || assembly == null) {
+    if (run == null || assembly == null || rules == null) {
       return null;
     }
-    Verdict verdict = CautionRules.builtIn().apply(run, shop, Words.of("en"));
+    Verdict verdict = rules.apply(run, shop, Words.of("en"));
     verdict.refused().forEach(r -> findings.add(r.finding()));
     Choices choices =
         new Choices(
@@ -143,20 +169,5 @@ public final class Lessons {
     return text.hasValue()
         ? ProcedureReader.read(ProcedureReader.PROCEDURE, text.value(), variant)
         : new Checked<>(null, text.findings());
-  }
-
-  private static List<Finding> unknownOptions(Project project, Request request) {
-    List<Finding> findings = new ArrayList<>();
-    for (String option : new TreeSet<>(request.options())) {
-      if (!project.options().containsKey(option)) {
-        findings.add(
-            Finding.error(
-                "unknown-option",
-                Span.startOf("project.yaml"),
-                "the project has no option `" + option + "`",
-                NearMiss.hint(option, project.options().keySet())));
-      }
-    }
-    return findings;
   }
 }

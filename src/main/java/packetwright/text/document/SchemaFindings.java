@@ -26,7 +26,7 @@ final class SchemaFindings {
 
   /** What one error of the validator comes to; nothing where another error says it better. */
   List<Finding> of(Error error) {
-    if (error.getEvaluationPath().contains("/if/")) {
+    if (isTrial(error.getEvaluationPath())) {
       return List.of();
     }
     List<String> path = Pointer.tokens(error.getInstanceLocation());
@@ -44,6 +44,11 @@ final class SchemaFindings {
       case "type" -> List.of(wrongType(node, rule));
       default -> List.of(wrongValue(node, rule));
     };
+  }
+
+  /** Whether it was met only on trying whether a rule applies; {@code if} may be a key of ours. */
+  private static boolean isTrial(String evaluationPath) {
+    return evaluationPath.replace("/properties/if/", "/").contains("/if/");
   }
 
   private static Node find(Node root, List<String> path) {

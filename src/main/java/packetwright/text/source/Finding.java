@@ -33,6 +33,11 @@ public record Finding(
     return new Finding(code, severity, at, otherMessage, hint, step);
   }
 
+  /** The same finding with another hint. */
+  public Finding hinting(String otherHint) {
+    return new Finding(code, severity, at, message, otherHint, step);
+  }
+
   /** Whether it stops the packet. */
   public boolean isError() {
     return severity == Severity.ERROR;

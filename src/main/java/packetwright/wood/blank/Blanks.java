@@ -14,7 +14,6 @@ import packetwright.definition.project.Project;
 import packetwright.definition.project.Project.BlankDefinition;
 import packetwright.definition.project.Project.Bought;
 import packetwright.definition.project.Project.Material;
-import packetwright.definition.shop.Machine;
 import packetwright.definition.shop.MachineKind;
 import packetwright.definition.shop.Shop;
 import packetwright.definition.size.Evaluated;
@@ -60,13 +59,19 @@ public final class Blanks {
     return blanks.findings.checked(made);
   }
 
-  /** The blanks' rough sizes under the names that text uses: {@code wall.rough_length}. */
+  /**
+   * The blanks' rough sizes under the names that text uses: {@code wall.rough_length}; of a
+   * glued-up one also the rough width of each board.
+   */
   public static List<Size> sizes(List<Blank> blanks) {
     List<Size> named = new ArrayList<>();
     for (Blank blank : blanks) {
       named.add(roughSize(blank.name() + ".rough_length", blank.length().total()));
       named.add(roughSize(blank.name() + ".rough_width", blank.width().total()));
       named.add(roughSize(blank.name() + ".rough_thickness", blank.thickness()));
+      if (blank.isGluedUp()) {
+        named.add(roughSize(blank.name() + ".board_width", blank.boards().width().total()));
+      }
     }
     return named;
   }
@@ -251,9 +256,12 @@ public final class Blanks {
   private Reckoning length(BlankDefinition definition, List<String> pieces) {
     boolean isSheet = definition.bought() == Bought.SHEET;
     List<Item> items = new ArrayList<>();
-    if (does(Verb.SQUARE_END, definition)) {
-      String trim = isSheet ? "sheet_trim" : "end_trim";
-      items.add(new Item("blank." + trim, "", shop.allowance(trim)));
+    for (Operation operation : operations) {
+      if (isOf(operation, Verb.SQUARE_END, definition)) {
+        Located<MachineKind> at = operation.at();
+        String trim = endTrim(at == null ? MachineKind.MITER_SAW : at.value(), isSheet);
+        items.add(new Item("blank." + trim, "", shop.allowance(trim)));
+      }
     }
     boolean endsInSection = false;
     for (String piece : pieces) {
@@ -318,8 +326,15 @@ public final class Blanks {
     return false;
   }
 
-  private boolean does(Verb verb, BlankDefinition definition) {
-    return first(verb, definition.name().value()) != null;
+  /** The allowance that squaring an end with a tool takes off: a plane only takes shavings. */
+  public static String endTrim(MachineKind tool, boolean isSheet) {
+    boolean isPlane = tool == MachineKind.BLOCK_PLANE || tool == MachineKind.BENCH_PLANE;
+    return isPlane ? "plane_trim" : isSheet ? "sheet_trim" : "end_trim";
+  }
+
+  private static boolean isOf(Operation operation, Verb verb, BlankDefinition definition) {
+    return operation.verb().value() == verb
+        && operation.targets().stream().anyMatch(t -> t.value().equals(definition.name().value()));
   }
 
   private @Nullable Operation first(Verb verb, String target) {
@@ -340,8 +355,7 @@ public final class Blanks {
 
   private Length kerf(@Nullable Operation operation, MachineKind otherwise) {
     Located<MachineKind> at = operation == null ? null : operation.at();
-    Machine machine = shop.machine(at == null ? otherwise : at.value());
-    return machine == null ? Length.ZERO : machine.value("kerf", Length.ZERO);
+    return shop.kerf(at == null ? otherwise : at.value());
   }
 
   private boolean isFitted(String size) {

@@ -19,11 +19,12 @@ import packetwright.text.measure.Rational;
 import packetwright.text.measure.Rule;
 import packetwright.text.measure.Unit;
 import packetwright.text.source.Checked;
+import packetwright.text.source.Findings;
 import packetwright.text.words.Words;
 import packetwright.wood.operation.OperationRun;
 import packetwright.wood.operation.Run;
 
-/** Our hazard rules, and what they say about a procedure. */
+/** Hazard rules, ours and a shop's own, and what they say about a procedure. */
 public final class CautionRules {
   private final RuleFile.Rules rules;
 
@@ -34,6 +35,14 @@ public final class CautionRules {
   /** The rules that every packet is held to. */
   public static CautionRules builtIn() {
     return new CautionRules(RuleFile.read());
+  }
+
+  /** The same with the shop's own after them; a shop can only add to ours. */
+  public static Checked<CautionRules> of(Shop shop) {
+    Findings findings = new Findings();
+    RuleFile.Rules ours = RuleFile.read();
+    List<HazardRule> own = new ShopRules(shop, findings).after(ours);
+    return findings.checked(new CautionRules(ours.and(own)));
   }
 
   /** Names of the rules, in the order written. */
@@ -79,7 +88,7 @@ public final class CautionRules {
   public Verdict apply(Run run, Shop shop, Words words) {
     Rule rule = new Rule(Rational.ONE, shop.unit() == Unit.INCH ? Unit.INCH : Unit.MILLIMETRE);
     RefusalReport report = new RefusalReport(run, rule);
-    Printing printing = new Printing(words, rule);
+    Printing printing = new Printing(words, rule, report);
     List<Refused> refused = new ArrayList<>();
     Map<String, Caution> merged = new LinkedHashMap<>();
     Set<String> seen = new HashSet<>();
@@ -160,24 +169,38 @@ public final class CautionRules {
   }
 
   /** Puts a rule into words. */
-  private record Printing(Words words, Rule rule) {
+  private record Printing(Words words, Rule rule, RefusalReport report) {
     Caution caution(HazardRule hazard, RunValues values, boolean refuses, String replacedBy) {
-      Object[] amounts =
-          hazard.shows().stream().map(name -> figure(name, values)).toArray(Object[]::new);
-      String phrase = "caution." + hazard.name();
+      HazardRule.OwnWords said = said(hazard, values);
       return new Caution(
           hazard.name(),
           hazard.against(),
           hazard.signal(),
-          words.plain(phrase + ".hazard"),
-          words.plain(phrase + ".consequence"),
-          words.plain(phrase + ".avoid"),
+          said.hazard(),
+          said.consequence(),
+          said.avoid(),
           hazard.source(),
+          hazard.words() != null,
           hazard.at().isEmpty(),
           hazard.isOnce(),
           refuses,
-          List.of(
-              new Caution.Firing(values.run(), words.plain(phrase + ".why", amounts), replacedBy)));
+          List.of(new Caution.Firing(values.run(), said.why(), replacedBy)));
+    }
+
+    private HazardRule.OwnWords said(HazardRule hazard, RunValues values) {
+      HazardRule.OwnWords own = hazard.words();
+      if (own != null) {
+        return new HazardRule.OwnWords(
+            own.hazard(), own.consequence(), own.avoid(), report.filled(own.why(), values));
+      }
+      Object[] amounts =
+          hazard.shows().stream().map(name -> figure(name, values)).toArray(Object[]::new);
+      String phrase = "caution." + hazard.name();
+      return new HazardRule.OwnWords(
+          words.plain(phrase + ".hazard"),
+          words.plain(phrase + ".consequence"),
+          words.plain(phrase + ".avoid"),
+          words.plain(phrase + ".why", amounts));
     }
 
     private Figure figure(String name, RunValues values) {

@@ -22,6 +22,7 @@ import packetwright.wood.caution.Caution.Signal;
  * @param shows the amounts that its reason tells
  * @param source where it comes from
  * @param refusals what may not be printed, where the rule applies
+ * @param words of a shop's own rule; ours have theirs in the phrase file
  */
 record HazardRule(
     String name,
@@ -34,7 +35,8 @@ record HazardRule(
     @Nullable Control control,
     List<String> shows,
     String source,
-    List<Refusal> refusals) {
+    List<Refusal> refusals,
+    @Nullable OwnWords words) {
   HazardRule {
     at = Set.copyOf(at);
     insteadOf = List.copyOf(insteadOf);
@@ -51,6 +53,16 @@ record HazardRule(
   boolean replaces(HazardRule other) {
     return insteadOf.contains(other.name()) && !other.name().equals(name);
   }
+
+  /**
+   * What a shop prints of its own rule.
+   *
+   * @param hazard what can hurt
+   * @param consequence what it does
+   * @param avoid how not to be hurt
+   * @param why here, with amounts by name in braces
+   */
+  record OwnWords(String hazard, String consequence, String avoid, String why) {}
 
   /**
    * An operation that may not be printed.

@@ -40,7 +40,8 @@ record RefusalReport(Run run, Rule rule) {
         .inStep(at.step().label());
   }
 
-  private String filled(String template, RunValues values) {
+  /** A text with the amounts that it names in braces. */
+  String filled(String template, RunValues values) {
     return NAME.matcher(template)
         .replaceAll(name -> Matcher.quoteReplacement(filling(name.group(1), values)));
   }

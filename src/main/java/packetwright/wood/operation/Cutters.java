@@ -3,6 +3,7 @@ package packetwright.wood.operation;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import packetwright.definition.project.Side;
 import packetwright.definition.shop.MachineKind;
 import packetwright.text.measure.Length;
 import packetwright.text.measure.Quantity;
@@ -14,6 +15,24 @@ import packetwright.wood.setup.Setting.Kind;
 final class Cutters {
   private Cutters() {}
 
+  /**
+   * What a cut is led by.
+   *
+   * @param name of the setting: a fence or a stop, or the line that a hand tool follows
+   * @param datum from where it is measured
+   */
+  record Guide(String name, String datum) {
+    /** A machine's own guide, or for a tool in the hand a line measured from a side. */
+    static Guide of(MachineKind tool, String ofMachine, Side from) {
+      return isFollowingLines(tool) ? new Guide("line", from.word()) : new Guide(ofMachine, "near");
+    }
+  }
+
+  /** Tools that cut to lines and not along a fence. */
+  static boolean isFollowingLines(MachineKind tool) {
+    return tool == MachineKind.HAND_SAW || tool == MachineKind.CHISEL;
+  }
+
   /** How a width is made with what the shop has; none with a finding. */
   static @Nullable CutterPlan plan(Situation s, MachineKind tool, Aim aim) {
     Length width = aim.length("width");
@@ -22,7 +41,7 @@ final class Cutters {
     CutterPlan plan =
         switch (tool) {
           case DADO_SET -> CutterPlan.of(width, s.inputs().shop().cutters(), graduation);
-          case ROUTER_TABLE, HANDHELD_ROUTER ->
+          case ROUTER_TABLE, HANDHELD_ROUTER, PLOW_PLANE ->
               CutterPlan.ofBits(width, s.inputs().shop().cutters().bitsOf(tool), graduation);
           case TABLE_SAW ->
               width.isLess(blade) || blade.signum() <= 0
@@ -32,7 +51,8 @@ final class Cutters {
           default -> null;
         };
     if (plan == null) {
-      boolean isBitUnknown = isRouter(tool) && s.inputs().shop().cutters().bitsOf(tool).isEmpty();
+      boolean takesBits = isRouter(tool) || tool == MachineKind.PLOW_PLANE;
+      boolean isBitUnknown = takesBits && s.inputs().shop().cutters().bitsOf(tool).isEmpty();
       s.error(
           "no-cutter",
           "the `"
@@ -40,8 +60,11 @@ final class Cutters {
               + "` of this shop has "
               + (isBitUnknown ? "no bits" : "no cutter so narrow as " + s.print(width)),
           isBitUnknown
-              ? "add `router_table: {bits: [1/4, 1/2]}`, with the shop's own, under the shop's"
-                  + " `cutters`"
+              ? "add `%s: {bits: [1/4, 1/2]}`, with the shop's own, under the shop's `cutters`"
+                  .formatted(
+                      tool == MachineKind.HANDHELD_ROUTER
+                          ? MachineKind.ROUTER_TABLE.word()
+                          : tool.word())
               : "widen the feature, or name another tool with `at:`");
     }
     return plan;
@@ -73,16 +96,16 @@ final class Cutters {
    * from the fence: at the other wall the bit would run with the wood and throw it.
    */
   static List<Length> fences(
-      Situation s, MachineKind tool, CutterPlan plan, Length first, String name) {
+      Situation s, MachineKind tool, CutterPlan plan, Length first, Guide guide) {
     List<Length> fences = new ArrayList<>();
     int passes = plan.offsets().size();
     for (int i = 0; i < passes; i++) {
       boolean isInner = i > 0 && i < passes - 1;
       fences.add(
           s.set(
-              i == 0 ? name : name + "_" + (i + 1),
+              i == 0 ? guide.name() : guide.name() + "_" + (i + 1),
               first.plus(plan.offsets().get(i)),
-              "near",
+              guide.datum(),
               isInner ? Kind.FREE : Kind.BOUND,
               null));
     }
@@ -111,8 +134,10 @@ final class Cutters {
 
   /** Sets the height, and that of each pass before the last where one pass would take too much. */
   static Depth height(Situation s, MachineKind tool, Aim aim) {
+    boolean isByHand = !tool.isPowered();
+    String name = isByHand ? "depth" : "height";
     Length height =
-        s.set("height", aim.length("depth"), "", Kind.BOUND, s.tolerance(aim.size("depth")));
+        s.set(name, aim.length("depth"), "", Kind.BOUND, s.tolerance(aim.size("depth")));
     Length most = s.machineValue(tool, "depth_per_pass");
     int passes = most.signum() <= 0 ? 1 : s.settings().needed(height, most);
     Length before = Length.ZERO;
@@ -145,6 +170,14 @@ final class Cutters {
     }
     CutterPlan plan = plan(s, tool, aim);
     return plan == null ? List.of() : plan.stack().isEmpty() ? List.of(plan.width()) : plan.stack();
+  }
+
+  /** The width of a plan: of a cutter, or of what is laid out for a hand tool. */
+  static Setting asSetting(MachineKind tool, CutterPlan plan, @Nullable Length tolerance) {
+    Setting setting = asSetting(plan.width(), tolerance, Kind.BOUND, plan.stack());
+    return isFollowingLines(tool)
+        ? new Setting("width", setting.value(), "", tolerance, Kind.BOUND, false)
+        : setting;
   }
 
   /** A cutter as a setting. */

@@ -9,11 +9,16 @@ import packetwright.definition.procedure.Verb;
 import packetwright.definition.project.PartDefinition.FeatureKind;
 import packetwright.definition.project.Side;
 import packetwright.definition.shop.MachineKind;
+import packetwright.definition.size.Evaluated;
 import packetwright.definition.size.Size;
 import packetwright.text.measure.Length;
+import packetwright.text.measure.Quantity;
 import packetwright.text.source.Located;
+import packetwright.wood.operation.OperationRun.Feed;
+import packetwright.wood.operation.OperationRun.Work;
 import packetwright.wood.operation.Simulation.Outcome;
 import packetwright.wood.part.Part;
+import packetwright.wood.setup.Setting;
 import packetwright.wood.setup.Setting.Kind;
 import packetwright.wood.workpiece.Workpiece;
 import packetwright.wood.workpiece.Workpiece.History;
@@ -42,6 +47,10 @@ final class Handwork {
     }
     Side end = s.reference(Side.LEFT);
     for (Workpiece piece : pieces) {
+      if (end.axis() == 1) {
+        Parting.requireStraightEdge(s, piece, end);
+        continue;
+      }
       s.require(
           "no-squared-end",
           piece,
@@ -80,57 +89,112 @@ final class Handwork {
     }
   }
 
+  /** Trims what was left long or wide: parts, or a blank to the width that it names. */
   static @Nullable Outcome cutToFit(Situation s) {
     MachineKind tool = s.tool(MachineKind.BLOCK_PLANE);
-    Workpiece piece = s.piece(s.target());
-    Part part = piece == null ? null : s.inputs().part(Part.nameOf(piece.name()));
-    if (piece == null || part == null) {
-      if (piece != null) {
-        s.error(
-            "unknown-part",
-            s.target().at(),
-            "`" + piece.name() + "` is a blank, and a part is trimmed",
-            "name a part");
-      }
+    List<Workpiece> pieces = s.targets();
+    if (pieces.isEmpty()) {
       return null;
     }
+    Side side = trimmed(s, pieces.get(0));
+    int axis = side.axis();
+    for (Workpiece piece : pieces) {
+      Length left = axis == 1 ? piece.history().wide() : piece.history().over();
+      if (left.signum() <= 0) {
+        s.error(
+            "nothing-to-trim",
+            "`" + piece.name() + "` was not left " + (axis == 1 ? "wide" : "long"),
+            "add `leave:` to the " + (axis == 1 ? "rip" : "crosscut") + " that makes it");
+      }
+    }
+    Length wanted = fitted(s, pieces.get(0), axis);
+    if (wanted == null) {
+      return null;
+    }
+    List<Workpiece> fitted = new ArrayList<>();
+    for (Workpiece piece : pieces) {
+      Length now = piece.solid().extent(axis);
+      if (now.isLess(wanted)) {
+        return Parting.tooShort(s, piece, wanted);
+      }
+      Workpiece cut =
+          side.isFar()
+              ? piece.slice(axis, Length.ZERO, wanted, s.index())
+              : piece.slice(axis, now.minus(wanted), now, s.index());
+      History history = cut.history();
+      History trimmed =
+          axis == 1 ? history.withWide(Length.ZERO) : history.withOver(Length.ZERO).laidOut(false);
+      State[] made =
+          axis == 1 ? new State[] {State.STRAIGHT, State.SQUARE} : new State[] {State.SQUARE};
+      fitted.add(cut.withHistory(trimmed).fresh(side, made));
+    }
+    Work work = isSaw(tool) ? trimming(s, tool, pieces.get(0), new Trim(axis, wanted)) : null;
+    return s.done(s.bench().withAll(fitted), tool, pieces, fitted, work);
+  }
+
+  private static boolean isSaw(MachineKind tool) {
+    return tool == MachineKind.MITER_SAW || tool == MachineKind.TABLE_SAW;
+  }
+
+  /**
+   * A trimming cut.
+   *
+   * @param axis 0 when it shortens the piece, 1 when it makes it narrower
+   * @param wanted what is left along that axis
+   */
+  private record Trim(int axis, Length wanted) {}
+
+  /** A trimming cut as its saw sees it; what comes off is narrower by the kerf. */
+  private static Work trimming(Situation s, MachineKind tool, Workpiece piece, Trim trim) {
+    s.requireCapacity(tool, piece);
+    boolean isWidth = trim.axis() == 1;
+    Length now = piece.solid().extent(trim.axis());
+    Length loose = now.minus(trim.wanted()).minus(s.kerf(tool)).max(Length.ZERO);
+    return new Work(
+        isWidth ? Feed.ALONG : Feed.ACROSS,
+        isWidth ? trim.wanted() : Length.ZERO,
+        piece.solid().thickness(),
+        isWidth ? piece.solid().length() : trim.wanted(),
+        loose,
+        true,
+        Set.of());
+  }
+
+  /** The side that is trimmed: as written, or the top edge of a piece that is only too wide. */
+  private static Side trimmed(Situation s, Workpiece piece) {
     History history = piece.history();
     boolean isOnlyWide = history.over().signum() <= 0 && history.wide().signum() > 0;
-    Side usual = isOnlyWide ? Side.TOP : Side.RIGHT;
-    Side side = s.operation().sides().isEmpty() ? usual : s.operation().sides().get(0);
-    boolean isWidth = side.axis() == 1;
-    if ((isWidth ? history.wide() : history.over()).signum() <= 0) {
+    return s.operation().sides().isEmpty()
+        ? isOnlyWide ? Side.TOP : Side.RIGHT
+        : s.operation().sides().get(0);
+  }
+
+  /** The length or width that is trimmed to: as drawn, or for a blank as written. */
+  private static @Nullable Length fitted(Situation s, Workpiece piece, int axis) {
+    Part part = s.inputs().part(Part.nameOf(piece.name()));
+    Located<String> to = s.operation().to();
+    if (part == null && to == null) {
       s.error(
-          "nothing-to-trim",
-          "`" + piece.name() + "` was not left " + (isWidth ? "wide" : "long"),
-          "add `leave:` to the " + (isWidth ? "rip" : "crosscut") + " that makes it");
+          "unknown-part",
+          s.target().at(),
+          "`" + piece.name() + "` is a blank, and a part is trimmed",
+          "name a part, or write under `to` how wide the blank gets");
+      return null;
     }
-    Length now = piece.solid().extent(side.axis());
-    Length wanted =
-        isWidth
-            ? s.set("width", part.solid().width(), "", Kind.BOUND, widthTolerance(s, part))
-            : s.set("length", part.solid().length(), "", Kind.BOUND, lengthTolerance(s, part));
-    if (now.isLess(wanted)) {
-      return Parting.tooShort(s, piece, wanted);
-    }
-    Workpiece cut =
-        side.isFar()
-            ? piece.slice(side.axis(), Length.ZERO, wanted, s.index())
-            : piece.slice(side.axis(), now.minus(wanted), now, s.index());
-    History trimmed =
-        isWidth ? cut.history().withWide(Length.ZERO) : cut.history().withOver(Length.ZERO);
-    State[] made =
-        isWidth ? new State[] {State.STRAIGHT, State.SQUARE} : new State[] {State.SQUARE};
-    Workpiece fitted = cut.withHistory(trimmed.laidOut(false)).fresh(side, made);
-    return s.done(s.bench().with(fitted), tool, List.of(piece), List.of(fitted), null);
-  }
-
-  private static @Nullable Length lengthTolerance(Situation s, Part part) {
-    return s.tolerance(part.name() + ".length");
-  }
-
-  private static @Nullable Length widthTolerance(Situation s, Part part) {
-    return s.tolerance(part.name() + ".width");
+    String setting = axis == 1 ? "width" : "length";
+    String name = to == null ? Part.nameOf(piece.name()) + "." + setting : to.value().strip();
+    Evaluated wanted = s.length(to == null ? new Located<>(name, s.operation().place()) : to);
+    return wanted == null
+        ? null
+        : s.settings()
+            .set(
+                new Setting(
+                    setting,
+                    Quantity.of(wanted.value().asLength()),
+                    "",
+                    s.tolerance(name),
+                    Kind.BOUND,
+                    !wanted.fitted().isEmpty()));
   }
 
   static @Nullable Outcome inspect(Situation s) {

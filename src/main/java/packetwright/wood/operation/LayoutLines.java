@@ -45,7 +45,7 @@ final class LayoutLines {
       if (!partsIt) {
         continue;
       }
-      Length kerf = cut.machine() == null ? Length.ZERO : cut.machine().value("kerf", Length.ZERO);
+      Length kerf = cut.tool() == null ? Length.ZERO : inputs.shop().kerf(cut.tool());
       boolean isFitted = cut.settings().stream().anyMatch(Setting::fitted);
       for (Workpiece piece : cut.after()) {
         Part part = inputs.part(Part.nameOf(piece.name()));

@@ -14,6 +14,7 @@ import packetwright.text.measure.Length;
 import packetwright.text.measure.Quantity;
 import packetwright.text.source.Located;
 import packetwright.wood.blank.Blank;
+import packetwright.wood.blank.Blanks;
 import packetwright.wood.operation.OperationRun.Feed;
 import packetwright.wood.operation.OperationRun.Work;
 import packetwright.wood.operation.Simulation.Outcome;
@@ -32,39 +33,54 @@ final class Parting {
   static @Nullable Outcome squareEnd(Situation s) {
     MachineKind tool = s.tool(MachineKind.MITER_SAW);
     Side end = s.operation().sides().isEmpty() ? Side.LEFT : s.operation().sides().get(0);
-    Workpiece piece = s.piece(s.target());
-    if (piece == null) {
+    List<Workpiece> pieces = s.pieces(s.target());
+    if (pieces.isEmpty()) {
       return null;
     }
-    requireStraightEdge(s, piece, s.reference(Side.BOTTOM));
-    s.requireCapacity(tool, piece.solid().width());
-    Length trim = s.set("trim", trim(s, piece), "", Kind.FREE, null);
-    Length length = piece.solid().length();
-    if (!trim.isLess(length)) {
-      return tooShort(s, piece, trim);
+    Length trim = s.set("trim", trim(s, tool, pieces.get(0)), "", Kind.FREE, null);
+    List<Workpiece> squared = new ArrayList<>();
+    for (Workpiece piece : pieces) {
+      requireStraightEdge(s, piece, s.reference(Side.BOTTOM));
+      s.requireCapacity(tool, piece);
+      if (!trim.isLess(piece.solid().length())) {
+        return tooShort(s, piece, trim);
+      }
+      squared.add(squared(s, piece, end, trim).fresh(end, sawn(tool)));
     }
+    Work work =
+        new Work(
+            Feed.ACROSS,
+            Length.ZERO,
+            pieces.get(0).solid().thickness(),
+            Shaping.shortest(squared),
+            trim,
+            true,
+            Set.of());
+    return s.done(s.bench().withAll(squared), tool, pieces, squared, work);
+  }
+
+  private static Workpiece squared(Situation s, Workpiece piece, Side end, Length trim) {
+    Length length = piece.solid().length();
     Workpiece cut =
         end == Side.LEFT
             ? piece.slice(0, trim, length, s.index())
             : piece.slice(0, Length.ZERO, length.minus(trim), s.index());
     // Lines that were measured from the old end are wrong now.
-    Workpiece squared = cut.withHistory(cut.history().laidOut(false)).fresh(end, State.SQUARE);
-    Work work =
-        new Work(
-            Feed.ACROSS,
-            Length.ZERO,
-            piece.solid().thickness(),
-            squared.solid().length(),
-            Length.ZERO,
-            true,
-            Set.of());
-    return s.done(s.bench().with(squared), tool, List.of(piece), List.of(squared), work);
+    History history = cut.history().laidOut(false);
+    return cut.withHistory(history.withOver(history.over().minus(trim).max(Length.ZERO)));
   }
 
-  private static Length trim(Situation s, Workpiece piece) {
+  /**
+   * What is known of an end that a tool has made: one sawn by hand is planed before it is square.
+   */
+  private static State[] sawn(MachineKind tool) {
+    return tool == MachineKind.HAND_SAW ? new State[0] : new State[] {State.SQUARE};
+  }
+
+  private static Length trim(Situation s, MachineKind tool, Workpiece piece) {
     Blank blank = s.inputs().blank(piece.blank());
     boolean isSheet = blank != null && blank.bought() == Bought.SHEET;
-    return s.inputs().shop().allowance(isSheet ? "sheet_trim" : "end_trim");
+    return s.inputs().shop().allowance(Blanks.endTrim(tool, isSheet));
   }
 
   static @Nullable Outcome crosscut(Situation s) {
@@ -93,12 +109,17 @@ final class Parting {
     MachineKind tool = s.tool(MachineKind.MITER_SAW);
     Side end = s.reference(Side.LEFT);
     requireStraightEdge(s, rest, Side.BOTTOM);
-    s.require(
-        "no-squared-end",
-        rest,
-        end,
-        State.SQUARE,
-        "add `- square_end: " + rest.name() + "` before");
+    // Sawn by hand and left long, a piece is planed at both ends: its lines were all measured from
+    // the one end that was square.
+    boolean isPlanedLater = tool == MachineKind.HAND_SAW && s.operation().leave() != null;
+    if (!isPlanedLater || !rest.history().isLaidOut()) {
+      s.require(
+          "no-squared-end",
+          rest,
+          end,
+          State.SQUARE,
+          "add `- square_end: " + rest.name() + "` before");
+    }
     if (!rest.history().isLaidOut() && s.told().isNew("not-laid-out", rest.name())) {
       s.error(
           "not-laid-out",
@@ -106,8 +127,8 @@ final class Parting {
           "add `- lay_out: " + rest.name() + "` before");
       rest = rest.withHistory(rest.history().laidOut(true)); // said once
     }
-    s.requireCapacity(tool, rest.solid().width());
-    Length stop = stop(s, part);
+    s.requireCapacity(tool, rest);
+    Length stop = stop(s, part, tool);
     return stop == null ? null : freed(s, part, rest, new Cut(tool, end, stop));
   }
 
@@ -138,7 +159,7 @@ final class Parting {
    */
   private record Cut(MachineKind tool, Side end, Length stop) {}
 
-  private static @Nullable Length stop(Situation s, Part part) {
+  private static @Nullable Length stop(Situation s, Part part, MachineKind tool) {
     Size length = s.inputs().sizes().get(part.name() + ".length");
     s.requireInspected(length.fitted());
     Length extra = extra(s);
@@ -147,12 +168,13 @@ final class Parting {
     }
     Length reckoned = part.solid().length().plus(extra);
     Kind kind = s.operation().leave() == null ? Kind.BOUND : Kind.FREE;
+    Cutters.Guide guide = Cutters.Guide.of(tool, "stop", s.reference(Side.LEFT));
     return s.settings()
         .set(
             new Setting(
-                "stop",
+                guide.name(),
                 Quantity.of(reckoned),
-                "near",
+                guide.datum(),
                 s.tolerance(part.name() + ".length"),
                 kind,
                 !length.fitted().isEmpty()));
@@ -184,37 +206,50 @@ final class Parting {
       Workpiece piece =
           sliceAt(rest, cut, Length.ZERO, cut.stop(), s.index())
               .named(part.pieceName(already + i))
-              .fresh(cut.end().opposite(), State.SQUARE);
+              .fresh(cut.end().opposite(), sawn(cut.tool()));
       Length over = cut.stop().minus(part.solid().length());
       boolean isLeftLong = s.operation().leave() != null;
       History history = piece.history().withOver(isLeftLong ? over : Length.ZERO);
       result.add(piece.withHistory(history.laidOut(false)));
       Length used = cut.stop().plus(kerf);
-      Length left = rest.solid().length();
-      rest = left.isMore(used) ? sliceAt(rest, cut, used, left, s.index()) : null;
-      rest = rest == null ? null : rest.fresh(cut.end(), State.SQUARE);
+      Length before = rest.solid().length();
+      rest = before.isMore(used) ? sliceAt(rest, cut, used, before, s.index()) : null;
+      rest = rest == null ? null : rest.fresh(cut.end(), sawn(cut.tool()));
     }
     bench = bench.withAll(result);
     bench = rest == null ? bench.without(whole.name(), s.step().label()) : bench.with(rest);
     if (rest != null) {
       result.add(rest);
     }
-    Length free = rest == null ? cut.stop() : cut.stop().min(rest.solid().length());
+    Length left = rest == null ? Length.ZERO : rest.solid().length();
     Work work =
         new Work(
             Feed.ACROSS,
             Length.ZERO,
             whole.solid().thickness(),
-            held(s.operation(), cut.stop(), rest),
-            free,
+            held(s.operation(), cut.stop(), left),
+            loose(s.operation(), cut.stop(), left),
             true,
             Set.of());
     return s.done(bench, cut.tool(), List.of(whole), result, work);
   }
 
-  /** With a stop block the part is held against it; without one, the longer piece is. */
-  private static Length held(Operation operation, Length part, @Nullable Workpiece rest) {
-    return operation.stop() || rest == null ? part : part.max(rest.solid().length());
+  /**
+   * What is held: beside a stop block the part, at a stand-off block the rest, which lies against
+   * the miter gauge, and without either the longer piece.
+   */
+  private static Length held(Operation operation, Length part, Length rest) {
+    return isAtStandOff(operation) ? rest : operation.stop() ? part : part.max(rest);
+  }
+
+  /** What nobody holds. */
+  private static Length loose(Operation operation, Length part, Length rest) {
+    return isAtStandOff(operation) ? part : operation.stop() ? rest : part.min(rest);
+  }
+
+  /** Whether the part leaves its stop before the cut and falls free beside the blade. */
+  private static boolean isAtStandOff(Operation operation) {
+    return operation.stop() && operation.with().contains(Operation.Control.STAND_OFF_BLOCK);
   }
 
   /** What lies between two distances from the end that the cut is measured from. */
@@ -241,7 +276,8 @@ final class Parting {
       Handwork.requireLines(s, List.of(piece));
     }
     Length extra = extra(s);
-    Length fence = extra == null ? null : ripFence(s, piece, extra);
+    Cutters.Guide guide = Cutters.Guide.of(tool, "fence", edge);
+    Length fence = extra == null ? null : ripFence(s, piece, extra, guide);
     if (extra == null || fence == null) {
       return null;
     }
@@ -286,7 +322,7 @@ final class Parting {
             fence,
             piece.solid().thickness(),
             piece.solid().length(),
-            Length.ZERO,
+            strip,
             true,
             Set.of());
     return s.done(bench, tool, List.of(piece), result, work);
@@ -299,7 +335,8 @@ final class Parting {
     return leave == null ? Length.ZERO : extra == null ? null : extra.length();
   }
 
-  private static @Nullable Length ripFence(Situation s, Workpiece piece, Length extra) {
+  private static @Nullable Length ripFence(
+      Situation s, Workpiece piece, Length extra, Cutters.Guide guide) {
     Located<String> to = s.operation().to();
     Part part = s.inputs().part(Part.nameOf(piece.name()));
     if (to == null && part == null) {
@@ -313,9 +350,9 @@ final class Parting {
         : s.settings()
             .set(
                 new Setting(
-                    "fence",
+                    guide.name(),
                     Quantity.of(wanted.value().asLength().plus(extra)),
-                    "near",
+                    guide.datum(),
                     s.tolerance(name),
                     s.operation().leave() == null ? Kind.BOUND : Kind.FREE,
                     !wanted.fitted().isEmpty()));

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import packetwright.definition.project.Side;
-import packetwright.definition.shop.MachineKind;
 import packetwright.text.measure.Length;
 import packetwright.text.source.Finding;
 import packetwright.text.source.Located;
@@ -235,9 +234,7 @@ final class Proof {
   /** Width of wood that the tool of an operation turns to dust; zero when it says none. */
   private Length kerf(int operation) {
     OperationRun maker = run.operations().get(operation);
-    return maker.tool() == MachineKind.HAND_SAW
-        ? inputs.shop().allowance("hand_kerf")
-        : maker.machine() == null ? Length.ZERO : maker.machine().value("kerf", Length.ZERO);
+    return maker.tool() == null ? Length.ZERO : inputs.shop().kerf(maker.tool());
   }
 
   private String kerfHint(int maker, Length drawn) {

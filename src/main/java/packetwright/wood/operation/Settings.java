@@ -19,7 +19,7 @@ final class Settings {
 
   /** Settings that are places rather than sizes. */
   private static final Set<String> MAY_BE_NOUGHT =
-      Set.of("fence", "inset", "across", "start", "trim", "amount");
+      Set.of("fence", "line", "inset", "across", "start", "trim", "amount");
 
   /** Stands for a setting that is refused, so that the operation can be looked at to its end. */
   private static final Length STAND_IN = Length.ofInches(1, 64);

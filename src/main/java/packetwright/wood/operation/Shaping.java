@@ -87,7 +87,7 @@ final class Shaping {
       }
     }
     MachineKind tool = s.tool(MachineKind.DADO_SET);
-    if (tool == MachineKind.HAND_SAW || tool == MachineKind.CHISEL) {
+    if (Cutters.isFollowingLines(tool)) {
       Handwork.requireLines(s, pieces);
     } else {
       pieces.forEach(piece -> requireMarks(s, piece));
@@ -97,14 +97,11 @@ final class Shaping {
       return null;
     }
     Length cutter =
-        Cutters.cutter(
-            s,
-            aim,
-            Cutters.asSetting(
-                plan.width(), s.tolerance(aim.size("width")), Kind.BOUND, plan.stack()));
+        Cutters.cutter(s, aim, Cutters.asSetting(tool, plan, s.tolerance(aim.size("width"))));
     // Across the grain a stop block stands in for the fence: a piece between both is trapped.
     String guide = edge.axis() == 0 && s.operation().stop() ? "stop" : "fence";
-    List<Length> fences = Cutters.fences(s, tool, plan, reckoned, guide);
+    List<Length> fences =
+        Cutters.fences(s, tool, plan, reckoned, Cutters.Guide.of(tool, guide, fenceSide));
     Depth depth = Cutters.height(s, tool, aim);
     Aim.Shape shape =
         (own, solid) ->
@@ -134,7 +131,8 @@ final class Shaping {
 
   /** A router in the hand moves over a piece that is clamped. */
   private static Feed feed(MachineKind tool, boolean isAlong) {
-    return tool == MachineKind.HANDHELD_ROUTER ? Feed.CLAMPED : isAlong ? Feed.ALONG : Feed.ACROSS;
+    boolean isClamped = tool == MachineKind.HANDHELD_ROUTER || !tool.isPowered();
+    return isClamped ? Feed.CLAMPED : isAlong ? Feed.ALONG : Feed.ACROSS;
   }
 
   static void settingsDiffer(Situation s, Aim one, Aim other) {
@@ -279,18 +277,23 @@ final class Shaping {
       }
     }
     MachineKind tool = s.tool(MachineKind.DADO_SET);
+    boolean isByLine = Cutters.isFollowingLines(tool);
+    if (isByLine) {
+      Handwork.requireLines(s, pieces);
+    }
     Length stop =
-        s.set("stop", aim.length("width"), "far", Kind.BOUND, s.tolerance(aim.size("width")));
-    List<Length> stack = Cutters.stackThatFits(s, tool, aim);
-    if (stack.isEmpty()) {
+        s.set(
+            isByLine ? "line" : "stop",
+            aim.length("width"),
+            isByLine ? "ends" : "far",
+            Kind.BOUND,
+            s.tolerance(aim.size("width")));
+    List<List<Length>> cuts =
+        isByLine ? List.of(List.of(Length.ZERO, stop)) : machined(s, tool, aim, stop);
+    if (cuts.isEmpty()) {
       return null;
     }
-    Length cutter =
-        Cutters.cutter(s, aim, Cutters.asSetting(CutterPlan.total(stack), null, Kind.FREE, stack));
     Depth depth = Cutters.height(s, tool, aim);
-    int passes = s.settings().needed(stop, cutter);
-    List<List<Length>> cuts = passes(s, stop, cutter, passes);
-    s.settings().passes(passes);
     Aim.Shape shape =
         (own, solid) ->
             ends(own.feature()).stream()
@@ -307,6 +310,22 @@ final class Shaping {
             false,
             endTurns(s, aims, pieces));
     return s.done(s.bench().withAll(after), tool, pieces, after, work);
+  }
+
+  /**
+   * What a cutter takes at each pass of an end rabbet; nothing, with a finding, where none fits.
+   */
+  private static List<List<Length>> machined(Situation s, MachineKind tool, Aim aim, Length stop) {
+    List<Length> stack = Cutters.stackThatFits(s, tool, aim);
+    if (stack.isEmpty()) {
+      return List.of();
+    }
+    Length cutter =
+        Cutters.cutter(s, aim, Cutters.asSetting(CutterPlan.total(stack), null, Kind.FREE, stack));
+    int count = s.settings().needed(stop, cutter);
+    List<List<Length>> cuts = passes(s, stop, cutter, count);
+    s.settings().passes(count);
+    return cuts;
   }
 
   /**

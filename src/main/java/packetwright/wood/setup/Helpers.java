@@ -68,7 +68,15 @@ public final class Helpers {
               least("height", use.piece().solid().thickness()));
       case SACRIFICIAL_FENCE -> sacrificialFence();
       case STORY_STICK -> storyStick();
-      case PUSH_STICK, PUSH_BLOCK, MITER_GAUGE, CLAMPS, FEATHERBOARD, JIG -> made(control);
+      case PUSH_STICK,
+          PUSH_BLOCK,
+          MITER_GAUGE,
+          CLAMPS,
+          FEATHERBOARD,
+          JIG,
+          SHOOTING_BOARD,
+          BENCH_HOOK ->
+          made(control);
     };
   }
 
@@ -98,7 +106,7 @@ public final class Helpers {
   private Check check() {
     FeatureKind cut = use.cut();
     if (cut == FeatureKind.RABBET) {
-      return lapped(use.piece().solid().thickness(), setting("height"));
+      return lapped(use.piece().solid().thickness(), setting("height").max(setting("depth")));
     }
     if (cut == FeatureKind.GROOVE || cut == FeatureKind.DADO) {
       return new Check("slides", Length.ZERO);

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import packetwright.definition.project.AssemblyDefinition;
+import packetwright.definition.project.Options;
 import packetwright.definition.project.PartDefinition;
 import packetwright.definition.project.Project;
 import packetwright.definition.project.QuizDefinition;
@@ -129,7 +130,7 @@ final class TestProject {
         List.of(),
         List.of(),
         new AssemblyDefinition(List.of(), List.of()),
-        Map.of(),
+        Options.NONE,
         List.of(),
         List.of(),
         QuizDefinition.NONE);

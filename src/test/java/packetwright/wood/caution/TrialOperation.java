@@ -10,6 +10,7 @@ import packetwright.definition.procedure.Operation;
 import packetwright.definition.procedure.Operation.Control;
 import packetwright.definition.procedure.Step;
 import packetwright.definition.procedure.Verb;
+import packetwright.definition.project.Side;
 import packetwright.definition.shop.Machine;
 import packetwright.definition.shop.MachineKind;
 import packetwright.definition.shop.Shop;
@@ -19,6 +20,9 @@ import packetwright.text.measure.Rational;
 import packetwright.text.measure.Unit;
 import packetwright.text.source.Located;
 import packetwright.text.source.Span;
+import packetwright.wood.assembly.Fastener;
+import packetwright.wood.assembly.Fastening;
+import packetwright.wood.assembly.Fastening.Line;
 import packetwright.wood.operation.OperationRun;
 import packetwright.wood.operation.OperationRun.Feed;
 import packetwright.wood.operation.OperationRun.Work;
@@ -41,6 +45,8 @@ record TrialOperation(
     boolean parts,
     boolean cuts,
     Operation.By by) {
+  private static final Map<String, String> DATUMS =
+      Map.of("set.inset", "left", "set.across", "bottom");
 
   /** A cut in a piece 36 x 4 x 3/4 that is held 36. */
   static TrialOperation of(Verb verb, MachineKind tool, Control... with) {
@@ -170,20 +176,43 @@ record TrialOperation(
         List.of(after),
         settings(),
         cuts ? work : null,
-        null);
+        null,
+        fastened());
   }
 
-  /** Amounts called {@code set.NAME}, as settings. */
+  /**
+   * Amounts called {@code set.NAME}, as settings; {@code inset} counts from the left end and {@code
+   * across} from the bottom edge.
+   */
   private List<Setting> settings() {
     List<Setting> settings = new ArrayList<>();
     amounts.forEach(
         (name, value) -> {
           if (name.startsWith("set.")) {
             Quantity length = Quantity.of(Length.ofInches(value, 64));
-            settings.add(new Setting(name.substring(4), length, "", null, Kind.BOUND, false));
+            String datum = DATUMS.getOrDefault(name, "");
+            settings.add(new Setting(name.substring(4), length, datum, null, Kind.BOUND, false));
           }
         });
     return settings;
+  }
+
+  /** One brad, where the amounts say so: beside the left end, and so far from the bottom edge. */
+  private List<Fastening> fastened() {
+    if (!amounts.containsKey("brad.length")) {
+      return List.of();
+    }
+    Fastener brad =
+        new Fastener(
+            "brads",
+            Fastener.Kind.NAIL,
+            amount("brad.length", 0),
+            Length.ofInches(1, 16),
+            Length.ofInches(3),
+            Length.ofInches(1, 8));
+    Line line =
+        new Line(Side.LEFT, amount("brad.end", 64), Side.BOTTOM, List.of(amount("brad.edge", 64)));
+    return List.of(new Fastening("corner", brad, piece, "other", line, List.of()));
   }
 
   private Workpiece piece(Length length, Length width, Length thickness) {

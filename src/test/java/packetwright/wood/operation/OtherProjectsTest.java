@@ -94,7 +94,7 @@ class OtherProjectsTest {
 
   /** Either every part comes out as drawn, or something is said. */
   private static void runs(Lesson lesson, List<Step> steps) {
-    Procedure procedure = new Procedure(lesson.procedure().introduction(), steps);
+    Procedure procedure = lesson.procedure().with(steps);
     Checked<Run> run =
         Simulation.run(
             new Inputs(

@@ -9,7 +9,6 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import packetwright.definition.procedure.Operation;
-import packetwright.definition.procedure.Procedure;
 import packetwright.definition.procedure.Step;
 import packetwright.definition.project.ProjectFolder;
 import packetwright.plan.lesson.Lesson;
@@ -64,7 +63,7 @@ record SampleTrial(Lesson lesson) {
     return Simulation.run(
         new Inputs(
             lesson.project(),
-            new Procedure(lesson.procedure().introduction(), numbered),
+            lesson.procedure().with(numbered),
             lesson.shop(),
             lesson.sizes(),
             lesson.parts(),
