@@ -25,8 +25,13 @@ import packetwright.text.source.Located;
 
 /** Reads a shop profile, checked against the schema {@code shop}. */
 public final class ShopReader {
-  /** The file name that places in the built-in profile bear. */
-  public static final String BUILT_IN = "built-in-shop.yaml";
+  /** The profile that serves where none is given, by name. */
+  public static final String BUILT_IN = "built-in";
+
+  /** The profile of a shop without a powered machine, by name. */
+  public static final String HAND_TOOLS = "hand-tools";
+
+  private static final String SUFFIX = "-shop.yaml";
 
   private static final Schema SCHEMA = Schema.named("shop");
 
@@ -66,13 +71,24 @@ public final class ShopReader {
 
   /** The profile that serves where none is given. */
   public static Shop builtIn() {
-    try (InputStream in = ShopReader.class.getResourceAsStream(BUILT_IN)) {
+    return read(BUILT_IN + SUFFIX, profile(BUILT_IN)).value();
+  }
+
+  /** Names of the profiles that come with the program, sorted. */
+  public static List<String> profiles() {
+    return List.of(BUILT_IN, HAND_TOOLS);
+  }
+
+  /** The text of a profile that comes with the program; a name not among them is a bug. */
+  public static String profile(String name) {
+    String file = name + SUFFIX;
+    try (InputStream in = ShopReader.class.getResourceAsStream(file)) {
       if (in == null) {
-        throw new IllegalStateException("not packed: " + BUILT_IN);
+        throw new IllegalStateException("not packed: " + file);
       }
-      return read(BUILT_IN, new String(in.readAllBytes(), StandardCharsets.UTF_8)).value();
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     } catch (IOException e) {
-      throw new UncheckedIOException(BUILT_IN, e);
+      throw new UncheckedIOException(file, e);
     }
   }
 

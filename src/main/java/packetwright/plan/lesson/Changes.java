@@ -64,12 +64,11 @@ final class Changes {
     }
   }
 
-  /** Those that give least trouble first. */
+  /** All but the controls, those that give least trouble first. */
   List<Kind> byKind() {
     boolean isSmall =
         refused.run().before().stream().noneMatch(p -> p.solid().length().isMore(SMALL));
     List<Kind> kinds = new ArrayList<>();
-    kinds.add(Kind.of(controls()));
     kinds.add(Kind.of(positions()));
     kinds.add(Kind.of(tools(true)));
     Kind byHand = Kind.of(tools(false));
@@ -98,11 +97,13 @@ final class Changes {
         .orElse(null);
   }
 
-  private List<Change> controls() {
+  /** The control that is missing. */
+  Kind controls() {
     Control control = control(refused);
-    return control == null || old.with().contains(control)
-        ? List.of()
-        : List.of(new Change.Rewritten(old, old.withControls(Set.of(control))));
+    return Kind.of(
+        control == null || old.with().contains(control)
+            ? List.of()
+            : List.of(new Change.Rewritten(old, old.withControls(Set.of(control)))));
   }
 
   // ---- positions

@@ -25,7 +25,7 @@ record WayOut(Change change, Plan plan, Plan from) {
         new Change.Cases<>() {
           @Override
           public String rewritten(Change.Rewritten change) {
-            return String.join(" and ", rewriting(change.old(), change.instead()));
+            return rewriting(change.old(), change.instead());
           }
 
           @Override
@@ -61,30 +61,30 @@ record WayOut(Change change, Plan plan, Plan from) {
 
   /** The hint of a moved operation that reads otherwise in its new place. */
   private static String alsoWrite(Change change) {
-    List<String> more = rewriting(change.old(), change.instead());
-    return more.isEmpty() ? "" : ", and " + String.join(" and ", more);
+    String more = rewriting(change.old(), change.instead());
+    return more.isEmpty() ? "" : ", and " + more;
   }
 
   /** What differs between two ways of writing an operation. */
-  private static List<String> rewriting(Operation old, Operation instead) {
+  private static String rewriting(Operation old, Operation instead) {
     List<String> words = new ArrayList<>();
     if (!names(old).equals(names(instead))) {
-      words.add("write `- " + written(instead) + "` in place of `- " + written(old) + "`");
+      words.add("`- " + written(instead) + "` in place of `- " + written(old) + "`");
     }
     Located<String> piece = instead.piece();
     if (piece != null && !piece.equals(old.piece())) {
-      words.add("write `piece: " + piece.value() + "`");
+      words.add("`piece: " + piece.value() + "`");
     }
     if (instead.at() != null && !instead.at().equals(old.at())) {
-      words.add("write `at: " + instead.at().value().word() + "`");
-    }
-    if (old.stop() && !instead.stop()) {
-      words.add("delete `stop`");
+      words.add("`at: " + instead.at().value().word() + "`");
     }
     if (!instead.with().equals(old.with())) {
-      words.add("write `with: " + controls(instead) + "`");
+      words.add("`with: " + controls(instead) + "`");
     }
-    return words;
+    if (old.stop() && !instead.stop()) {
+      words.add("no `stop`");
+    }
+    return words.isEmpty() ? "" : "write " + String.join(" and ", words);
   }
 
   private static List<String> names(Operation operation) {

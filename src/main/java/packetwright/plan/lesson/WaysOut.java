@@ -69,8 +69,9 @@ final class WaysOut {
       if (ways.isEmpty()) {
         String why =
             isCut
-                ? "; of the changes tried before the search was cut, none helps as things are"
-                : "; no earlier step, other tool of this shop or longer blank helps as things are";
+                ? ", with other changes: of those tried until the search was cut, none helps by itself"
+                : ", with other changes: no earlier step, other tool of this shop or longer blank"
+                    + " helps by itself";
         return finding.hinting(finding.hint() + why);
       }
       List<String> words = ways.stream().map(WayOut::words).toList();
@@ -92,9 +93,15 @@ final class WaysOut {
   private Found search(Refused refused) {
     left = Math.min(EACH, leftInAll);
     int begun = left;
+    Changes changes = new Changes(plan, refused);
+    WayOut control = first(refused, changes.controls(), new ArrayList<>());
+    if (control != null) {
+      leftInAll -= begun - left;
+      return new Found(refused, List.of(control), false); // nothing is less trouble than that
+    }
     List<WayOut> ways = new ArrayList<>();
     List<WayOut> last = new ArrayList<>();
-    for (Changes.Kind kind : new Changes(plan, refused).byKind()) {
+    for (Changes.Kind kind : changes.byKind()) {
       if (ways.size() < MOST) {
         WayOut way = kind.isRising() ? least(refused, kind) : first(refused, kind, last);
         ways.addAll(way == null ? List.of() : List.of(way));
@@ -209,8 +216,9 @@ final class WaysOut {
         && now.at() != null
         && !now.at().equals(way.change().old().at())
         && way.plan().verdict(run).cautions().stream()
-            .filter(c -> c.at().equals(now.place()))
-            .anyMatch(c -> c.against() == Hazard.GUARD);
+            .filter(c -> c.against() == Hazard.GUARD)
+            .flatMap(c -> c.fired().stream())
+            .anyMatch(f -> f.run().operation().place().equals(now.place()));
   }
 
   private static String key(Refused refused) {
