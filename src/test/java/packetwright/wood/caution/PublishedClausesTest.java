@@ -39,8 +39,7 @@ class PublishedClausesTest {
   private static List<Clause> clauses() throws IOException {
     try (InputStream in =
         PublishedClausesTest.class.getResourceAsStream("/published/osha-clauses.csv")) {
-      String text =
-          new String(Objects.requireNonNull(in).readAllBytes(), StandardCharsets.UTF_8);
+      String text = new String(Objects.requireNonNull(in).readAllBytes(), StandardCharsets.UTF_8);
       return text.lines()
           .skip(1)
           .map(line -> line.split(",", -1))
@@ -66,7 +65,8 @@ class PublishedClausesTest {
       }
       String paragraph = m.group("paragraph");
       if (!part.isEmpty()) {
-        cited.addAll(m.group("to") == null ? List.of(part + paragraph) : upTo(part, last, paragraph));
+        cited.addAll(
+            m.group("to") == null ? List.of(part + paragraph) : upTo(part, last, paragraph));
       }
       last = paragraph;
     }

@@ -19,8 +19,8 @@ import packetwright.wood.caution.LooserLimit.Published;
 /**
  * Our limits beside those that others publish: notes on a school's manual, a high school's shop
  * audit form, schools' rules for tools and equipment, a quiz, flashcards, an online lesson, a page
- * and a manual on jointers, and a woodworking magazine of November 2007, whose 12 in and 3 in are of
- * any machine. They disagree; ours is the strictest of them.
+ * and a manual on jointers, and a woodworking magazine of November 2007, whose 12 in and 3 in are
+ * of any machine. They disagree; ours is the strictest of them.
  */
 class PublishedLimitsTest {
   /** Where ours is not the strictest, with the reason. */
@@ -87,8 +87,7 @@ class PublishedLimitsTest {
   void namesWhatIsPublishedAndIsNoLooser(String name, String value, String by) {
     Limit ours = limit(name);
     Length theirs = length(value);
-    assertThat(ours.published())
-        .anyMatch(p -> p.is().equals(theirs) && p.by().contains(by));
+    assertThat(ours.published()).anyMatch(p -> p.is().equals(theirs) && p.by().contains(by));
     boolean isStricter = !theirs.equals(ours.is()) && !ours.isLooser(theirs);
     assertThat(isStricter).isEqualTo(EXCEPTIONS.containsKey(name));
   }
