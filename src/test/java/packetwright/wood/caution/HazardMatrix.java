@@ -82,7 +82,13 @@ final class HazardMatrix {
     return isUsed && FIRING.at(rule, rule.when()).contains(tool);
   }
 
-  static String fileOf(MachineKind tool) {
+  /** The file of a row. */
+  static String fileOf(String row) {
+    MachineKind tool = MachineKind.of(row);
+    return tool == null ? row : fileOf(tool);
+  }
+
+  private static String fileOf(MachineKind tool) {
     if (!tool.isPowered()) {
       return "hand_tools";
     }
