@@ -27,7 +27,7 @@ final class Vocabulary {
   private static final String COUNTED = "_[0-9]+$";
 
   private static final Set<String> ANGLES = Set.of("tilt", "angle");
-  private static final Set<String> NUMBERS = Set.of("passes", "count");
+  private static final Set<String> NUMBERS = Set.of("passes");
   private static final Set<String> LENGTHS =
       Set.of(
           "across",

@@ -130,9 +130,14 @@ final class HazardMatrix {
               .forEach(c -> text.append(c.rules().isEmpty() ? "–" : c.rules().size()).append('|'));
           text.append('\n');
         });
+    text.append(general());
     rows.forEach(
         (name, row) ->
-            text.append("\n**").append(plain(name)).append("** ").append(told(row)).append('\n'));
+            text.append("\n**")
+                .append(plain(name))
+                .append("** ")
+                .append(told(row, isPowered(name)))
+                .append('\n'));
     return text.toString();
   }
 
@@ -163,17 +168,46 @@ final class HazardMatrix {
     return joined;
   }
 
-  private static String told(Map<Hazard, Cell> row) {
+  /** Rules of every powered machine are told once, before the rows. */
+  private static String told(Map<Hazard, Cell> row, boolean isPowered) {
     List<String> parts = new ArrayList<>();
     row.forEach(
-        (hazard, cell) ->
-            parts.add(
-                plain(hazard.word())
-                    + ": "
-                    + (cell.rules().isEmpty()
-                        ? "*" + cell.reason() + "*"
-                        : "`" + String.join("`, `", cell.rules()) + "`")));
+        (hazard, cell) -> {
+          List<String> own =
+              cell.rules().stream().filter(name -> !isPowered || !isGeneral(name)).toList();
+          if (!own.isEmpty()) {
+            parts.add(plain(hazard.word()) + ": `" + String.join("`, `", own) + "`");
+          } else if (cell.rules().isEmpty()) {
+            parts.add(plain(hazard.word()) + ": *" + cell.reason() + "*");
+          }
+        });
     return String.join("; ", parts) + ".";
+  }
+
+  private static boolean isGeneral(String name) {
+    return ALL.rules().stream().anyMatch(rule -> rule.name().equals(name) && rule.at().isEmpty());
+  }
+
+  private static String general() {
+    List<String> parts = new ArrayList<>();
+    for (Hazard hazard : Hazard.values()) {
+      List<String> names =
+          Arrays.stream(MachineKind.values())
+              .filter(MachineKind::isPowered)
+              .flatMap(tool -> rules(tool, hazard).stream())
+              .filter(HazardMatrix::isGeneral)
+              .distinct()
+              .toList();
+      if (!names.isEmpty()) {
+        parts.add(plain(hazard.word()) + ": `" + String.join("`, `", names) + "`");
+      }
+    }
+    return "\n**powered machines** " + String.join("; ", parts) + ".\n";
+  }
+
+  private static boolean isPowered(String row) {
+    MachineKind tool = MachineKind.of(row);
+    return tool != null && tool.isPowered();
   }
 
   private static String plain(String word) {

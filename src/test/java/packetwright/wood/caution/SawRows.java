@@ -139,6 +139,10 @@ final class SawRows {
             RIP.where("length", 24 * INCH + 1),
             RIP.where("length", 24 * INCH)),
         row("long_at_table_saw", at(Verb.ROUGH_CUT, MachineKind.TABLE_SAW), MITER),
+        row(
+            "long_at_table_saw",
+            GROOVE.where("length", 24 * INCH + 1),
+            GROOVE.where("length", 24 * INCH)),
         row("fed_at_table_saw", GROOVE, GROOVE.withoutCut()),
         row("fed_at_table_saw", RIP, RIP.withoutCut()));
   }

@@ -176,6 +176,7 @@ final class ToolRows {
             "thin_edge_left", ROUND.where("set.radius", 41), ROUND.where("set.radius", 40)),
         row("thin_edge_left", ROUT.where("set.size", 41), GROOVE.where("set.cutter", 41)),
         row("router_opening", ROUT, ROUT_BY_HAND),
+        row("router_hands", ROUT, ROUT_BY_HAND),
         row(
             "slender_bit",
             ROUT_BY_HAND.where("set.cutter", 7).where("depth", 8),
@@ -209,6 +210,8 @@ final class ToolRows {
         under("small_at_sander", DISC, "length", 3 * INCH),
         under("small_at_sander", BELT, "width", 3 * INCH),
         under("small_at_sander", DISC, "thickness", 16),
+        row("sander_hands", BELT, ORBITAL),
+        row("sander_hands", DISC, ORBITAL),
         row("sander_gap", BELT, ORBITAL),
         row("sander_gap", DISC, ORBITAL),
         row("sander_guard", DISC, ORBITAL),
