@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -50,6 +51,13 @@ public final class CautionRules {
     return rules.rules().stream().map(HazardRule::name).toList();
   }
 
+  /** Codes of all refusals, in the order of the rules. */
+  public Set<String> codes() {
+    Set<String> codes = new LinkedHashSet<>();
+    rules.rules().forEach(rule -> rule.refusals().forEach(r -> codes.add(r.code())));
+    return codes;
+  }
+
   /** Whether an instructor may accept every refusal of that code. */
   public boolean isWaivable(String code) {
     List<HazardRule.Refusal> ofCode =
@@ -58,6 +66,13 @@ public final class CautionRules {
             .filter(r -> r.code().equals(code))
             .toList();
     return !ofCode.isEmpty() && ofCode.stream().allMatch(HazardRule.Refusal::isWaivable);
+  }
+
+  /** Whether an instructor may accept some refusal of that code, at one machine or another. */
+  public boolean isEverWaivable(String code) {
+    return rules.rules().stream()
+        .flatMap(h -> h.refusals().stream())
+        .anyMatch(r -> r.code().equals(code) && r.isWaivable());
   }
 
   /** A machine's limit: the shop's own, ours where it states none, or none that anybody has set. */
@@ -78,7 +93,13 @@ public final class CautionRules {
       if (machine != null && limit.isLooser(machine.value(limit.name(), limit.is()))) {
         Length stated = machine.value(limit.name(), limit.is());
         looser.add(
-            new LooserLimit(limit.machine(), limit.name(), stated, limit.is(), limit.source()));
+            new LooserLimit(
+                limit.machine(),
+                limit.name(),
+                stated,
+                limit.is(),
+                limit.source(),
+                limit.published()));
       }
     }
     return looser;

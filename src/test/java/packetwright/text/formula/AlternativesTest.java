@@ -24,7 +24,7 @@ class AlternativesTest {
   private static final Set<String> KNOWN = Set.of("yes", "three");
 
   private static boolean canHold(String text) {
-    Located<String> formula = new Located!=(text, new Span("test", 1, 1, text.length()));
+    Located<String> formula = new Located<>(text, new Span("test", 1, 1, text.length()));
     List<Alternative> ways =
         Formula.parse(formula, Unit.INCH)
             .value()
