@@ -41,7 +41,8 @@ class PrintedWordsTest {
 
   /** A least size as such; what a helper measures at least names no machine in its sentence. */
   private static final Pattern LEAST =
-      Pattern.compile("(?i)\\b(at least|no less than|not under|down to) [0-9][^.;:]* (in|mm|ft)\\b");
+      Pattern.compile(
+          "(?i)\\b(at least|no less than|not under|down to) [0-9][^.;:]* (in|mm|ft)\\b");
 
   private static final Pattern PERMISSION =
       Pattern.compile(
@@ -59,10 +60,9 @@ class PrintedWordsTest {
 
   static List<String> wrong(String text) {
     List<String> wrong = new ArrayList<>();
-    for (String sentence : text.replaceAll("\\s+", " ").split("(?<=[.;:?!]) ")) {
+    for (String sentence : text.replaceAll("\\s+", " ").split("(?<=[.;:?!]) ", -1)) {
       boolean isLeast = LEAST.matcher(sentence).find() && MACHINE.matcher(sentence).find();
-      boolean isAdvice =
-          FORBIDDEN.matcher(sentence).find() && !FORBIDS.matcher(sentence).find();
+      boolean isAdvice = FORBIDDEN.matcher(sentence).find() && !FORBIDS.matcher(sentence).find();
       if (PRAISE.matcher(sentence).find()
           || PERMISSION.matcher(sentence).find()
           || isLeast
@@ -99,7 +99,7 @@ class PrintedWordsTest {
   void noStudentPacketHoldsThem(String sample) throws IOException {
     ProjectFolder folder = ProjectFolder.sample(sample);
     Project project = ProjectReader.read(folder).value();
-    Set<String> all = project.options().keySet();
+    Set<String> all = project.options().names();
     int seen = 0;
     for (String shop : List.of("", "built-in", "hand-tools")) {
       for (Set<String> options : all.isEmpty() ? List.of(all) : List.of(Set.<String>of(), all)) {
