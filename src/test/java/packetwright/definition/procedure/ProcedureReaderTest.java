@@ -276,8 +276,7 @@ class ProcedureReaderTest {
 
   @Test
   void tellsWhichOptionsItAsksFor() {
-    assertThat(read("## One\na\n### Unless brads\nb\n").value().options())
-        .containsExactly("brads");
+    assertThat(read("## One\na\n### Unless brads\nb\n").value().options()).containsExactly("brads");
   }
 
   @Test

@@ -88,8 +88,7 @@ class SampleGivensTest {
   void provesAcrossItsRangesWithAnyOptions(String settings) {
     List<String> words = List.of(settings.split("; "));
     ProjectFolder folder = ProjectFolder.sample(words.get(0));
-    List<Request> requests =
-        Lessons.combinations(folder, asked(words.subList(1, words.size())));
+    List<Request> requests = Lessons.combinations(folder, asked(words.subList(1, words.size())));
     assertThat(requests).hasSizeGreaterThan(1);
     for (Request request : requests) {
       Checked<Lesson> lesson = Lessons.workOut(folder, request);
