@@ -94,6 +94,18 @@ final class Vocabulary {
     extent(words, "work.freed", "shortest loose piece, or width of a ripped strip; 0 when none is");
     extent(words, "work.hand", "from the cutter to a hand at the fence or on the piece");
     extent(words, "work.radius", "of the tightest curve sawn; 0 when none is");
+    extent(words, "largest.length", "of the longest piece worked on, before");
+    extent(words, "largest.width", "of the widest");
+    extent(words, "largest.thickness", "of the thickest");
+    extent(words, "fastener.length", "of the longest fastener; 0 without a known place");
+    extent(words, "fastener.end", "from a fastener to the nearest end of its piece; 0 for none");
+    extent(words, "fastener.edge", "from a fastener to the nearest edge; 0 for none");
+    length(words, "hole.edge", "from the rim of a hole to the nearest end or edge");
+    extent(words, "bit.diameter", "of a router bit, at least; 0 for none");
+    extent(words, "bit.profile", "width of the profile that a bit cuts; 0 for none");
+    length(words, "bit.left", "thickness of the edge that a profile leaves");
+    length(words, "bit.beyond", "wood beyond the bit, on the side away from the fence");
+    truth(words, "by_student", "a student does it");
     truth(words, "work.cuts", "a cutter cuts the piece");
     truth(words, "work.through", "the piece is parted");
     truth(words, "work.along", "it is fed along the fence");

@@ -29,10 +29,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import packetwright.definition.procedure.Operation;
 import packetwright.definition.procedure.Verb;
 import packetwright.definition.project.PartDefinition.FeatureKind;
 import packetwright.definition.shop.MachineKind;
 import packetwright.text.source.Located;
+import packetwright.wood.operation.Simulation.Inputs;
 import packetwright.wood.part.Part;
 
 /** Which tools can do an operation at all; whether they may is for the cautions to say. */
@@ -54,7 +56,7 @@ public final class ToolCheck {
   static void check(Situation s) {
     Located<MachineKind> at = s.operation().at();
     Verb verb = s.operation().verb().value();
-    List<MachineKind> tools = tools(s, verb);
+    List<MachineKind> tools = tools(s.inputs(), s.operation());
     if (at != null && !tools.isEmpty() && !tools.contains(at.value())) {
       String words =
           tools.stream().map(kind -> "`" + kind.word() + "`").collect(Collectors.joining(", "));
@@ -67,11 +69,10 @@ public final class ToolCheck {
   }
 
   /** None for work that any tool may help with. */
-  private static List<MachineKind> tools(Situation s, Verb verb) {
+  static List<MachineKind> tools(Inputs inputs, Operation operation) {
+    Verb verb = operation.verb().value();
     Part.Feature feature =
-        s.operation().targets().isEmpty()
-            ? null
-            : Aim.find(s.inputs(), s.operation().targets().get(0).value());
+        operation.targets().isEmpty() ? null : Aim.find(inputs, operation.targets().get(0).value());
     return feature == null
         ? tools(verb)
         : tools(verb, feature.kind(), Set.of("left", "right").contains(feature.where()));
