@@ -17,6 +17,7 @@ import packetwright.wood.operation.OperationRun;
  * @param consequence what it does
  * @param avoid how not to be hurt
  * @param source where the rule comes from
+ * @param isLocal whether the shop added the rule
  * @param isGeneral whether the rule is about no tool in particular
  * @param isOnce whether it holds for the machine as a whole, and is printed once
  * @param refuses whether the operation may not be printed
@@ -30,6 +31,7 @@ public record Caution(
     String consequence,
     String avoid,
     String source,
+    boolean isLocal,
     boolean isGeneral,
     boolean isOnce,
     boolean refuses,
@@ -65,6 +67,7 @@ public record Caution(
         consequence,
         avoid,
         source,
+        isLocal,
         isGeneral,
         isOnce,
         refuses || other.refuses,

@@ -201,6 +201,7 @@ public final class CautionRules {
           said.consequence(),
           said.avoid(),
           hazard.source(),
+          hazard.words() != null,
           hazard.at().isEmpty(),
           hazard.isOnce(),
           refuses,
