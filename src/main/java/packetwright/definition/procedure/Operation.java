@@ -1,5 +1,6 @@
 package packetwright.definition.procedure;
 
+import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -74,6 +75,47 @@ public record Operation(
     return new Operation(
         verb, targets, piece, of, count, to, leave, from, sides, at, stop, stacked, with, more,
         makes, using, by);
+  }
+
+  /** The same operation with more controls used. */
+  public Operation withControls(Collection<Control> more) {
+    Set<Control> all = new LinkedHashSet<>(with);
+    all.addAll(more);
+    return new Operation(
+        verb, targets, piece, of, count, to, leave, from, sides, at, stop, stacked, all, set, makes,
+        using, by);
+  }
+
+  /** The same operation at another machine or hand tool, with a stop block or without. */
+  public Operation at(MachineKind tool, boolean withStop) {
+    Located<MachineKind> there = new Located<>(tool, at == null ? place() : at.at());
+    return new Operation(
+        verb, targets, piece, of, count, to, leave, from, sides, there, withStop, stacked, with,
+        set, makes, using, by);
+  }
+
+  /** The same operation on one piece, which is the target unless the target is a feature. */
+  public Operation on(String workpiece) {
+    Located<String> name = new Located<>(workpiece, place());
+    boolean isFeature = targets.stream().anyMatch(target -> target.value().contains("."));
+    return new Operation(
+        verb,
+        isFeature ? targets : List.of(name),
+        isFeature ? name : piece,
+        of,
+        count,
+        to,
+        leave,
+        from,
+        sides,
+        at,
+        stop,
+        stacked,
+        with,
+        set,
+        makes,
+        using,
+        by);
   }
 
   /** Who does an operation. */

@@ -1,5 +1,6 @@
 package packetwright.definition.procedure;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 
@@ -21,5 +22,16 @@ public record Procedure(List<Block> introduction, List<Step> steps, Set<String> 
   /** The same procedure with other steps. */
   public Procedure with(List<Step> others) {
     return new Procedure(introduction, others, options);
+  }
+
+  /**
+   * The same with other steps, numbered and marked anew.
+   *
+   * @param variant that this was read in
+   */
+  public Procedure with(List<Step> others, Variant variant) {
+    List<Step> numbered = new ArrayList<>();
+    others.forEach(step -> numbered.add(step.numbered(numbered.size() + 1)));
+    return new Procedure(introduction, Preparation.marked(numbered, variant.blanks()), options);
   }
 }

@@ -43,6 +43,11 @@ public record Step(
     return mark.startsWith(PREPARED);
   }
 
+  /** The same step in another place. */
+  Step numbered(int other) {
+    return new Step(other, mark, id, title, at, operations, prose);
+  }
+
   /** The same step with another mark. */
   Step marked(String other) {
     return new Step(number, other, id, title, at, operations, prose);

@@ -29,6 +29,7 @@ import packetwright.text.source.Located;
  * @param objectives what the student learns
  * @param rubric rows to assess by
  * @param quiz what is asked; empty without a quiz file
+ * @param accepted refusals that the instructor answers for
  */
 public record Project(
     String id,
@@ -47,7 +48,8 @@ public record Project(
     Options options,
     List<String> objectives,
     List<RubricRow> rubric,
-    QuizDefinition quiz) {
+    QuizDefinition quiz,
+    List<Accepted> accepted) {
 
   /**
    * A named input that may be substituted.
@@ -110,6 +112,11 @@ public record Project(
     public BlankDefinition {
       cut = List.copyOf(cut);
       sections = Collections.unmodifiableMap(new LinkedHashMap<>(sections));
+    }
+
+    /** The same with other sections. */
+    public BlankDefinition with(Map<String, Located<String>> others) {
+      return new BlankDefinition(name, material, bought, boards, cut, others);
     }
   }
 
@@ -196,6 +203,38 @@ public record Project(
    */
   public record RubricRow(String row, @Nullable Located<String> limit) {}
 
+  /**
+   * An operation that a caution rule refuses and the instructor allows for a reason.
+   *
+   * @param refusal code of the finding
+   * @param step id of the step, the slug of its heading
+   * @param because the reason, in the instructor's own words
+   */
+  public record Accepted(Located<String> refusal, Located<String> step, Located<String> because) {}
+
+  /** The same with other blanks. */
+  public Project with(List<BlankDefinition> others) {
+    return new Project(
+        id,
+        title,
+        course,
+        rule,
+        givens,
+        choices,
+        sizes,
+        requires,
+        parts,
+        others,
+        materials,
+        supplies,
+        assembly,
+        options,
+        objectives,
+        rubric,
+        quiz,
+        accepted);
+  }
+
   /** Keeps its own copies. */
   public Project {
     givens = List.copyOf(givens);
@@ -208,5 +247,6 @@ public record Project(
     supplies = List.copyOf(supplies);
     objectives = List.copyOf(objectives);
     rubric = List.copyOf(rubric);
+    accepted = List.copyOf(accepted);
   }
 }

@@ -26,6 +26,10 @@ public final class ProjectReader {
   public static final String QUIZ = "quiz.yaml";
 
   private static final Schema SCHEMA = Schema.named("project");
+
+  /** Of the reason for an accepted refusal. */
+  private static final int FEWEST_WORDS = 3;
+
   private static final Rational USUAL_GRADUATION = Rational.of(1, 32);
 
   private final Node.Mapping root;
@@ -98,7 +102,8 @@ public final class ProjectReader {
         options,
         objectives(),
         rubric(),
-        quiz);
+        quiz,
+        accepted());
   }
 
   private Rule rule() {
@@ -209,5 +214,32 @@ public final class ProjectReader {
       }
     }
     return rows;
+  }
+
+  private List<Project.Accepted> accepted() {
+    List<Project.Accepted> accepted = new ArrayList<>();
+    for (Node item : root.items("accepted")) {
+      Node.Mapping entry = item.asMapping();
+      Located<String> refusal = entry == null ? null : entry.text("refusal");
+      Located<String> step = entry == null ? null : entry.text("step");
+      Located<String> because = entry == null ? null : entry.text("because");
+      if (refusal != null && step != null && because != null) {
+        accepted.add(new Project.Accepted(refusal, step, because));
+        requireReason(because);
+      }
+    }
+    return accepted;
+  }
+
+  /** One word is no reason that anybody could answer for. */
+  private void requireReason(Located<String> because) {
+    if (because.value().strip().split("\\s+").length < FEWEST_WORDS) {
+      findings.add(
+          Finding.error(
+              "no-reason",
+              because.at(),
+              "`" + because.value() + "` does not say why the refusal may be accepted",
+              "write in your own words what makes it acceptable here, and who answers for it"));
+    }
   }
 }

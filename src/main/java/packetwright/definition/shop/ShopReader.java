@@ -104,12 +104,25 @@ public final class ShopReader {
               "`dado_set` is here without the `table_saw` that it is mounted in",
               "add the `table_saw`, or delete the `dado_set`"));
     }
+    Set<MachineKind> handTools = kinds("hand_tools");
+    Node.Entry list = root.entry("machines");
+    if (list != null
+        && list.value().asMapping() != null
+        && machines.isEmpty()
+        && handTools.isEmpty()) {
+      findings.add(
+          Finding.error(
+              "empty-shop",
+              list.key().at(),
+              "the shop has neither a machine nor a hand tool",
+              "add a machine here, or a tool under `hand_tools`"));
+    }
     Shop shop =
         new Shop(
             root.text("shop", ""),
             unit,
             machines,
-            kinds("hand_tools"),
+            handTools,
             cutters(),
             kinds("setup_check"),
             lengths(root.mapping("allowances"), Set.of()),
@@ -129,11 +142,19 @@ public final class ShopReader {
       MachineKind kind = MachineKind.of(entry.key().value());
       Node.Mapping values = entry.value().asMapping();
       if (kind != null && values != null) {
-        int count = values.whole("count", 1);
-        machines.put(kind, new Machine(kind, count, lengths(values, Set.of("count"))));
+        Map<String, Located<Length>> lengths = lengths(values, Set.of("count"));
+        lengths.forEach(this::checkRange);
+        machines.put(kind, new Machine(kind, values.whole("count", 1), lengths));
       }
     }
     return machines;
+  }
+
+  private void checkRange(String name, Located<Length> value) {
+    Finding finding = new MachineValues(unit).check(name, value);
+    if (finding != null) {
+      findings.add(finding);
+    }
   }
 
   private Map<String, Located<Length>> lengths(Node.@Nullable Mapping from, Set<String> others) {

@@ -14,6 +14,7 @@ import packetwright.definition.size.Substitution;
 import packetwright.wood.assembly.Assembly;
 import packetwright.wood.blank.Blank;
 import packetwright.wood.caution.Caution;
+import packetwright.wood.caution.Refused;
 import packetwright.wood.operation.Run;
 import packetwright.wood.part.Part;
 
@@ -29,6 +30,7 @@ import packetwright.wood.part.Part;
  * @param blanks as reckoned
  * @param run the procedure as simulated: every part comes out as drawn
  * @param cautions by step
+ * @param accepted refusals that the instructor answers for, in the order of the operations
  */
 public record Lesson(
     Project project,
@@ -39,18 +41,28 @@ public record Lesson(
     Assembly assembly,
     List<Blank> blanks,
     Run run,
-    List<Caution> cautions) {
+    List<Caution> cautions,
+    List<Accepted> accepted) {
   /** Keeps its own copies. */
   public Lesson {
     parts = List.copyOf(parts);
     blanks = List.copyOf(blanks);
     cautions = List.copyOf(cautions);
+    accepted = List.copyOf(accepted);
   }
 
   /** The shop that it is worked out for. */
   public Shop shop() {
     return choices.shop();
   }
+
+  /**
+   * A refusal that is accepted with a reason.
+   *
+   * @param refused what the rule says of which operation
+   * @param because the instructor's reason, as written
+   */
+  public record Accepted(Refused refused, String because) {}
 
   /**
    * What an instructor chooses for a term.

@@ -19,17 +19,14 @@ import packetwright.definition.shop.ShopReader;
 import packetwright.definition.size.Sizes;
 import packetwright.definition.size.Substitution;
 import packetwright.plan.lesson.Lesson.Choices;
+import packetwright.plan.lesson.Plan.Fixed;
 import packetwright.text.source.Checked;
 import packetwright.text.source.Finding;
 import packetwright.text.source.Findings;
-import packetwright.text.words.Words;
 import packetwright.wood.assembly.Assembly;
-import packetwright.wood.blank.Blank;
-import packetwright.wood.blank.Blanks;
 import packetwright.wood.caution.CautionRules;
 import packetwright.wood.caution.Verdict;
 import packetwright.wood.operation.Run;
-import packetwright.wood.operation.Simulation;
 import packetwright.wood.part.Part;
 import packetwright.wood.part.Parts;
 
@@ -103,8 +100,8 @@ public final class Lessons {
     CautionRules rules = shop == null ? null : findings.take(CautionRules.of(shop));
     // What is wrong in the procedure is said even where the project or the shop cannot be read.
     Shop readable = shop == null ? ShopReader.builtIn() : shop;
-    Procedure procedure =
-        findings.take(procedure(folder, Variant.of(readable, project, request.options())));
+    Variant variant = Variant.of(readable, project, request.options());
+    Procedure procedure = findings.take(procedure(folder, variant));
     if (project == null || shop == null) {
       return null;
     }
@@ -114,6 +111,9 @@ public final class Lessons {
     if (procedure != null) {
       findings.addAll(options.idle(procedure));
       findings.addAll(options.lacking(shop, procedure));
+    }
+    if (procedure != null && rules != null) {
+      findings.addAll(Acceptance.wrong(project, procedure, rules));
     }
     Substitution substitution = new Substitutions(project, findings).read(request.set());
     if (project.choices().stream().anyMatch(Choice::isUnread)) {
@@ -128,20 +128,17 @@ public final class Lessons {
       return null;
     }
     Assembly assembly = findings.take(Assembly.of(project, given, parts));
-    List<Blank> blanks = findings.take(Blanks.of(project, procedure, shop, given, parts));
-    if (blanks == null) {
+    Fixed fixed = new Fixed(variant, shop, given, parts, assembly, rules);
+    Plan plan = findings.take(Plan.of(fixed, project, procedure));
+    Run run = plan == null ? null : plan.run();
+    if (plan == null || run == null || assembly == null || rules == null) {
       return null;
     }
-    Sizes sizes = given.with(Blanks.sizes(blanks));
-    Run run =
-        findings.take(
-            Simulation.run(
-                new Simulation.Inputs(project, procedure, shop, sizes, parts, blanks, assembly)));
-    if (run == null || assembly == null || rules == null) {
-      return null;
-    }
-    Verdict verdict = rules.apply(run, shop, Words.of("en"));
-    verdict.refused().forEach(r -> findings.add(r.finding()));
+    Verdict verdict = plan.verdict(run);
+    Acceptance acceptance = Acceptance.of(project, verdict.refused(), findings);
+    new WaysOut(plan, verdict.refused())
+        .of(acceptance.standing())
+        .forEach(found -> findings.add(found.finding()));
     Choices choices =
         new Choices(
             shop,
@@ -150,7 +147,16 @@ public final class Lessons {
             request.options(),
             request.term());
     return new Lesson(
-        project, choices, procedure, sizes, parts, assembly, blanks, run, verdict.cautions());
+        project,
+        choices,
+        procedure,
+        plan.sizes(),
+        parts,
+        assembly,
+        plan.blanks(),
+        run,
+        verdict.cautions(),
+        acceptance.accepted());
   }
 
   private static Checked<Shop> shop(ProjectFolder folder, Request request) {

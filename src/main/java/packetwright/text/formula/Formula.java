@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import packetwright.text.measure.Quantity;
@@ -126,6 +127,19 @@ public final class Formula {
   public Checked<Boolean> holds(Values values) {
     Findings findings = new Findings();
     return findings.checked(reckoning(new Report(text, findings), values).truth(root));
+  }
+
+  /**
+   * The ways in which the condition that it states can hold; none when it never does. What is not
+   * linear, and more ways than can be told apart, are taken to be possible.
+   *
+   * @param values of the kinds that names have, and the values of those that are not open
+   * @param isOpen whether a name may be anything
+   */
+  public List<Alternative> alternatives(Values values, Predicate<String> isOpen) {
+    Report report = new Report(text, new Findings());
+    Reckoning reckoning = reckoning(report, values).unneeded();
+    return root.match(new Alternatives(report, bareUnit, reckoning, isOpen, true));
   }
 
   /** The formula, and the same with numbers for names. */

@@ -3,9 +3,10 @@ package packetwright.wood.assembly;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import packetwright.text.formula.Inequality;
+import packetwright.text.formula.Inequality.Range;
 import packetwright.text.measure.Length;
 import packetwright.text.measure.Rational;
-import packetwright.wood.assembly.Inequality.Range;
 import packetwright.wood.part.Box;
 import packetwright.wood.part.Point;
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import packetwright.definition.project.Side;
+import packetwright.text.formula.Inequality;
 import packetwright.text.measure.Length;
 import packetwright.text.measure.Rational;
 import packetwright.text.measure.Rule;

@@ -8,10 +8,10 @@ import org.jspecify.annotations.Nullable;
 import packetwright.definition.project.AssemblyDefinition.Joint;
 import packetwright.definition.project.AssemblyDefinition.Place;
 import packetwright.definition.project.Project;
+import packetwright.text.formula.Inequality.Range;
 import packetwright.text.measure.Length;
 import packetwright.text.source.Finding;
 import packetwright.text.source.Located;
-import packetwright.wood.assembly.Inequality.Range;
 import packetwright.wood.part.Box;
 
 /** Whether the upright pieces leave each other their space, touch where meant, and slide. */

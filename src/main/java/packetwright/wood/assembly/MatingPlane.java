@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import packetwright.definition.project.AssemblyDefinition.Joint;
 import packetwright.definition.project.AssemblyDefinition.Place;
 import packetwright.definition.project.Project;
+import packetwright.text.formula.Inequality;
 import packetwright.text.measure.Length;
 import packetwright.text.measure.Rational;
 import packetwright.text.source.Finding;

@@ -36,6 +36,11 @@ public enum Hazard {
   /** Something heavy is lifted. */
   LIFTING;
 
+  /** Whether an instructor may ever accept a refusal against it, with a reason. */
+  boolean isWaivable() {
+    return this != GUARD && this != TRAPPED;
+  }
+
   /** As written in files: {@code small_piece}. */
   public String word() {
     return name().toLowerCase(Locale.ROOT);

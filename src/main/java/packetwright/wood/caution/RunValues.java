@@ -12,12 +12,11 @@ import packetwright.definition.shop.Machine;
 import packetwright.definition.shop.MachineKind;
 import packetwright.text.formula.Value;
 import packetwright.text.formula.Values;
+import packetwright.text.measure.Dimension;
 import packetwright.text.measure.Length;
 import packetwright.text.measure.Quantity;
 import packetwright.text.measure.Rational;
 import packetwright.wood.operation.OperationRun;
-import packetwright.wood.operation.OperationRun.Feed;
-import packetwright.wood.operation.OperationRun.Work;
 import packetwright.wood.setup.Setting;
 import packetwright.wood.workpiece.Workpiece;
 
@@ -34,6 +33,9 @@ record RunValues(OperationRun run, Map<String, Limit> limits) implements Values 
 
   @Override
   public @Nullable Value of(String name) {
+    if (Vocabulary.kind(name) == null) {
+      return null;
+    }
     int dot = name.indexOf('.');
     if (dot < 0) {
       return truth(name);
@@ -92,44 +94,11 @@ record RunValues(OperationRun run, Map<String, Limit> limits) implements Values 
   }
 
   private @Nullable Value work(String name) {
-    Work work = run.work();
-    return switch (name) {
-      case "fence" -> Value.of(work == null ? Length.ZERO : work.fence());
-      case "depth" -> Value.of(work == null ? Length.ZERO : work.depth());
-      case "held" -> Value.of(work == null ? Length.ZERO : work.held());
-      case "freed" -> Value.of(work == null ? Length.ZERO : work.freed());
-      case "cuts" -> Value.of(work != null);
-      case "through" -> Value.of(work != null && work.isThrough());
-      case "along" -> Value.of(work != null && work.feed() == Feed.ALONG);
-      case "across" -> Value.of(work != null && work.feed() == Feed.ACROSS);
-      case "freehand" -> Value.of(work != null && work.feed() == Feed.FREEHAND);
-      case "radius" -> Value.of(radius());
-      case "clamped" -> Value.of(work != null && work.feed() == Feed.CLAMPED);
-      default -> null;
-    };
-  }
-
-  /** Of the curve that a saw follows: as set, or as its length and rise make it. */
-  private Length radius() {
-    if (run.operation().verb().value() != Verb.SAW_CURVE) {
-      return Length.ZERO;
-    }
-    Length rise = length("rise");
-    if (rise.signum() == 0) {
-      return length("radius");
-    }
-    Rational half = length("length").dividedBy(2).inches();
-    Rational high = rise.inches();
-    return new Length(
-        half.times(half).plus(high.times(high)).dividedBy(high.times(Rational.of(2))));
-  }
-
-  private Length length(String setting) {
-    return run.settings().stream()
-        .filter(s -> s.name().equals(setting))
-        .map(s -> s.value().asLength())
-        .findFirst()
-        .orElse(Length.ZERO);
+    Length handWidth =
+        machine("hand_width") instanceof Value.Amount amount
+            ? amount.quantity().asLength()
+            : Length.ZERO;
+    return new WorkValues(run, handWidth).of(name);
   }
 
   private boolean isSet(String setting) {
@@ -155,7 +124,11 @@ record RunValues(OperationRun run, Map<String, Limit> limits) implements Values 
         return Value.of(setting.value());
       }
     }
-    return name.equals("passes") ? Value.of(Quantity.number(Rational.ZERO)) : Value.of(Length.ZERO);
+    return switch (name) {
+      case "passes" -> Value.of(Quantity.number(Rational.ZERO));
+      case "tilt", "angle" -> Value.of(new Quantity(Rational.ZERO, Dimension.ANGLE));
+      default -> Value.of(Length.ZERO);
+    };
   }
 
   private @Nullable Value truth(String name) {

@@ -14,6 +14,8 @@ import packetwright.definition.size.Size;
 import packetwright.text.measure.Length;
 import packetwright.text.measure.Quantity;
 import packetwright.text.source.Located;
+import packetwright.wood.operation.OperationRun.Feed;
+import packetwright.wood.operation.OperationRun.Work;
 import packetwright.wood.operation.Simulation.Outcome;
 import packetwright.wood.part.Part;
 import packetwright.wood.setup.Setting;
@@ -126,7 +128,36 @@ final class Handwork {
           axis == 1 ? new State[] {State.STRAIGHT, State.SQUARE} : new State[] {State.SQUARE};
       fitted.add(cut.withHistory(trimmed).fresh(side, made));
     }
-    return s.done(s.bench().withAll(fitted), tool, pieces, fitted, null);
+    Work work = isSaw(tool) ? trimming(s, tool, pieces.get(0), new Trim(axis, wanted)) : null;
+    return s.done(s.bench().withAll(fitted), tool, pieces, fitted, work);
+  }
+
+  private static boolean isSaw(MachineKind tool) {
+    return tool == MachineKind.MITER_SAW || tool == MachineKind.TABLE_SAW;
+  }
+
+  /**
+   * A trimming cut.
+   *
+   * @param axis 0 when it shortens the piece, 1 when it makes it narrower
+   * @param wanted what is left along that axis
+   */
+  private record Trim(int axis, Length wanted) {}
+
+  /** A trimming cut as its saw sees it; what comes off is narrower by the kerf. */
+  private static Work trimming(Situation s, MachineKind tool, Workpiece piece, Trim trim) {
+    s.requireCapacity(tool, piece);
+    boolean isWidth = trim.axis() == 1;
+    Length now = piece.solid().extent(trim.axis());
+    Length loose = now.minus(trim.wanted()).minus(s.kerf(tool)).max(Length.ZERO);
+    return new Work(
+        isWidth ? Feed.ALONG : Feed.ACROSS,
+        isWidth ? trim.wanted() : Length.ZERO,
+        piece.solid().thickness(),
+        isWidth ? piece.solid().length() : trim.wanted(),
+        loose,
+        true,
+        Set.of());
   }
 
   /** The side that is trimmed: as written, or the top edge of a piece that is only too wide. */

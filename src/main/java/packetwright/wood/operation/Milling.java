@@ -112,7 +112,7 @@ final class Milling {
             "choose thicker material, or a smaller thickness");
         return null;
       }
-      s.requireCapacity(tool, piece.solid().width());
+      s.requireCapacity(tool, piece);
       Side down = s.reference(piece.is(Side.OUTSIDE, State.FLAT) ? Side.OUTSIDE : Side.INSIDE);
       // The boards of a glued-up piece were flat: what stands up at its joints is planed away.
       if (!GlueUp.isGlued(s, piece)) {
@@ -216,7 +216,9 @@ final class Milling {
       if (isFace && isRefusedAsSheet(s, piece)) {
         return null;
       }
-      s.requireCapacity(tool, isFace ? piece.solid().width() : Length.ZERO);
+      if (isFace) {
+        s.requireCapacity(tool, piece);
+      }
       Workpiece cut =
           side.isFar()
               ? piece.slice(axis, Length.ZERO, extent.minus(off), s.index())

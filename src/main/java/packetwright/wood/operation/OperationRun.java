@@ -89,7 +89,8 @@ public record OperationRun(
    * @param fence the narrowest width between fence and cutter; zero when no fence is used
    * @param depth the deepest cut of one pass
    * @param held the shortest length that is held, from the cutter
-   * @param freed the shortest piece that comes free, or zero when the cut does not go through
+   * @param freed how long the shortest piece is that comes loose and that nobody holds, or how wide
+   *     the strip that a rip leaves beside the blade; zero when the cut does not go through
    * @param isThrough whether the piece is parted
    * @param turn how the piece is turned between passes
    */

@@ -41,7 +41,7 @@ final class Parting {
     List<Workpiece> squared = new ArrayList<>();
     for (Workpiece piece : pieces) {
       requireStraightEdge(s, piece, s.reference(Side.BOTTOM));
-      s.requireCapacity(tool, piece.solid().width());
+      s.requireCapacity(tool, piece);
       if (!trim.isLess(piece.solid().length())) {
         return tooShort(s, piece, trim);
       }
@@ -53,7 +53,7 @@ final class Parting {
             Length.ZERO,
             pieces.get(0).solid().thickness(),
             Shaping.shortest(squared),
-            Length.ZERO,
+            trim,
             true,
             Set.of());
     return s.done(s.bench().withAll(squared), tool, pieces, squared, work);
@@ -127,7 +127,7 @@ final class Parting {
           "add `- lay_out: " + rest.name() + "` before");
       rest = rest.withHistory(rest.history().laidOut(true)); // said once
     }
-    s.requireCapacity(tool, rest.solid().width());
+    s.requireCapacity(tool, rest);
     Length stop = stop(s, part, tool);
     return stop == null ? null : freed(s, part, rest, new Cut(tool, end, stop));
   }
@@ -212,8 +212,8 @@ final class Parting {
       History history = piece.history().withOver(isLeftLong ? over : Length.ZERO);
       result.add(piece.withHistory(history.laidOut(false)));
       Length used = cut.stop().plus(kerf);
-      Length left = rest.solid().length();
-      rest = left.isMore(used) ? sliceAt(rest, cut, used, left, s.index()) : null;
+      Length before = rest.solid().length();
+      rest = before.isMore(used) ? sliceAt(rest, cut, used, before, s.index()) : null;
       rest = rest == null ? null : rest.fresh(cut.end(), sawn(cut.tool()));
     }
     bench = bench.withAll(result);
@@ -221,22 +221,35 @@ final class Parting {
     if (rest != null) {
       result.add(rest);
     }
-    Length free = rest == null ? cut.stop() : cut.stop().min(rest.solid().length());
+    Length left = rest == null ? Length.ZERO : rest.solid().length();
     Work work =
         new Work(
             Feed.ACROSS,
             Length.ZERO,
             whole.solid().thickness(),
-            held(s.operation(), cut.stop(), rest),
-            free,
+            held(s.operation(), cut.stop(), left),
+            loose(s.operation(), cut.stop(), left),
             true,
             Set.of());
     return s.done(bench, cut.tool(), List.of(whole), result, work);
   }
 
-  /** With a stop block the part is held against it; without one, the longer piece is. */
-  private static Length held(Operation operation, Length part, @Nullable Workpiece rest) {
-    return operation.stop() || rest == null ? part : part.max(rest.solid().length());
+  /**
+   * What is held: beside a stop block the part, at a stand-off block the rest, which lies against
+   * the miter gauge, and without either the longer piece.
+   */
+  private static Length held(Operation operation, Length part, Length rest) {
+    return isAtStandOff(operation) ? rest : operation.stop() ? part : part.max(rest);
+  }
+
+  /** What nobody holds. */
+  private static Length loose(Operation operation, Length part, Length rest) {
+    return isAtStandOff(operation) ? part : operation.stop() ? rest : part.min(rest);
+  }
+
+  /** Whether the part leaves its stop before the cut and falls free beside the blade. */
+  private static boolean isAtStandOff(Operation operation) {
+    return operation.stop() && operation.with().contains(Operation.Control.STAND_OFF_BLOCK);
   }
 
   /** What lies between two distances from the end that the cut is measured from. */
@@ -309,7 +322,7 @@ final class Parting {
             fence,
             piece.solid().thickness(),
             piece.solid().length(),
-            Length.ZERO,
+            strip,
             true,
             Set.of());
     return s.done(bench, tool, List.of(piece), result, work);

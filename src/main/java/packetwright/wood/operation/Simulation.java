@@ -9,6 +9,7 @@ import packetwright.definition.procedure.Operation;
 import packetwright.definition.procedure.Procedure;
 import packetwright.definition.procedure.Step;
 import packetwright.definition.project.Project;
+import packetwright.definition.shop.MachineKind;
 import packetwright.definition.shop.Shop;
 import packetwright.definition.size.Sizes;
 import packetwright.text.source.Checked;
@@ -69,6 +70,11 @@ public final class Simulation {
       this(project, procedure, shop, sizes, parts, blanks, null);
     }
 
+    /** The same with another procedure. */
+    public Inputs with(Procedure other) {
+      return new Inputs(project, other, shop, sizes, parts, blanks, assembly);
+    }
+
     /** A part by name, or none. */
     @Nullable Part part(String name) {
       return parts.stream().filter(p -> p.name().equals(name)).findFirst().orElse(null);
@@ -87,35 +93,119 @@ public final class Simulation {
 
   /** Runs every operation, then compares every part as made with the part as drawn. */
   public static Checked<Run> run(Inputs inputs) {
-    Findings findings = new Findings();
-    List<OperationRun> done = new ArrayList<>();
-    Told told = new Told();
-    findings.addAll(wrongNames(inputs, told));
-    if (findings.hasErrors()) {
-      return findings.checked(null);
+    return trace(inputs).result();
+  }
+
+  /** The same, with what is needed to take the run up again before any operation. */
+  public static Trace trace(Inputs inputs) {
+    return new Trace(inputs, List.of(Moment.FIRST), List.of(), List.of());
+  }
+
+  /**
+   * How everything stood just before an operation, or after the last.
+   *
+   * @param bench what lay there
+   * @param told what had been said
+   * @param found how many findings there were
+   */
+  private record Moment(Bench bench, Told told, int found) {
+    static final Moment FIRST = new Moment(Bench.empty(), new Told(), 0);
+  }
+
+  /**
+   * A run that can be taken up again before any of its operations, so that trying a change does not
+   * repeat what comes before it.
+   */
+  public static final class Trace {
+    private final Inputs inputs;
+    private final List<Moment> moments;
+    private final List<OperationRun> done;
+    private final List<Finding> findings;
+    private final Checked<Run> result;
+
+    /** Goes on from the last of the moments, after the operations that led to it. */
+    private Trace(
+        Inputs inputs, List<Moment> moments, List<OperationRun> done, List<Finding> findings) {
+      this.inputs = inputs;
+      this.moments = new ArrayList<>(moments);
+      this.done = new ArrayList<>(done);
+      this.findings = new ArrayList<>(findings);
+      List<Finding> wrong = wrongNames(inputs, new Told());
+      this.result = wrong.isEmpty() ? goOn() : new Checked<>(null, wrong);
     }
-    Bench bench = Bench.empty();
-    for (Step step : inputs.procedure().steps()) {
-      for (Operation operation : step.operations()) {
-        Situation situation = new Situation(inputs, step, operation, bench, done, told);
-        Outcome outcome = verb(situation);
-        situation.settings().refuseUnknown();
-        if (outcome != null) {
-          Order.check(situation, outcome.run());
+
+    /** What the run came to. */
+    public Checked<Run> result() {
+      return result;
+    }
+
+    /** How many operations were done; fewer than are written where one could not be. */
+    public int length() {
+      return done.size();
+    }
+
+    /** What lay on the bench before an operation, counted from 0; after the last at the end. */
+    public Bench before(int operation) {
+      return moments.get(operation).bench();
+    }
+
+    /**
+     * The run of another procedure that begins like this one. What an operation before finds about
+     * one that comes later is not looked for again.
+     *
+     * @param changed whose operations before that one are the same, in the same steps
+     * @param operation the first that is run again, from 0, at most {@link #length}
+     */
+    public Trace resumed(Procedure changed, int operation) {
+      return new Trace(
+          inputs.with(changed),
+          moments.subList(0, operation + 1),
+          done.subList(0, operation),
+          findings.subList(0, moments.get(operation).found()));
+    }
+
+    private Checked<Run> goOn() {
+      int index = 0;
+      for (Step step : inputs.procedure().steps()) {
+        for (Operation operation : step.operations()) {
+          if (index++ >= done.size() && !goOn(step, operation)) {
+            return new Checked<>(null, findings);
+          }
         }
-        findings.addAll(situation.findings());
-        if (outcome == null || situation.settings().isStopped()) {
-          return findings.checked(null);
-        }
-        done.add(outcome.run());
-        bench = outcome.bench();
       }
+      Moment end = moments.get(done.size());
+      Run run = new Run(LayoutLines.drawn(done, inputs), made(inputs, end.bench()));
+      Findings all = new Findings();
+      all.addAll(findings);
+      all.addAll(Proof.check(inputs, run, end.told()));
+      all.addAll(Joining.loose(inputs));
+      all.addAll(Order.thinWalls(inputs));
+      return all.checked(run);
     }
-    Run run = new Run(LayoutLines.drawn(done, inputs), made(inputs, bench));
-    findings.addAll(Proof.check(inputs, run, told));
-    findings.addAll(Joining.loose(inputs));
-    findings.addAll(Order.thinWalls(inputs));
-    return findings.checked(run);
+
+    /** Does one operation; answers whether the next can be done. */
+    private boolean goOn(Step step, Operation operation) {
+      Moment now = moments.get(done.size());
+      Told told = now.told().copy();
+      Situation situation = new Situation(inputs, step, operation, now.bench(), done, told);
+      Outcome outcome = verb(situation);
+      situation.settings().refuseUnknown();
+      if (outcome != null) {
+        Order.check(situation, outcome.run());
+      }
+      findings.addAll(situation.findings());
+      if (outcome == null || situation.settings().isStopped()) {
+        return false;
+      }
+      done.add(outcome.run());
+      moments.add(new Moment(outcome.bench(), told, findings.size()));
+      return true;
+    }
+  }
+
+  /** Which tools can do an operation at all; none are named for work that any may help with. */
+  public static List<MachineKind> tools(Inputs inputs, Operation operation) {
+    return ToolCheck.tools(inputs, operation);
   }
 
   private static List<Finding> wrongNames(Inputs inputs, Told told) {

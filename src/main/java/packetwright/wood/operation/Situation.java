@@ -233,21 +233,22 @@ final class Situation {
     return operation.from().isEmpty() ? otherwise : operation.from().get(0);
   }
 
-  /** Notes an error where a piece is wider than the machine takes. */
-  void requireCapacity(MachineKind kind, Length width) {
+  /** Notes an error where a piece is wider or thicker than the machine takes. */
+  void requireCapacity(MachineKind kind, Workpiece piece) {
+    requireCapacity(kind, "widest", piece.solid().width(), "wide");
+    requireCapacity(kind, "thickest", piece.solid().thickness(), "thick");
+  }
+
+  private void requireCapacity(MachineKind kind, String limit, Length extent, String how) {
     Machine machine = inputs.shop().machine(kind);
     if (machine != null
-        && machine.states("widest")
-        && width.isMore(machine.value("widest", Length.ZERO))
-        && told.isNew("piece-too-wide", kind.word(), print(width))) {
+        && machine.states(limit)
+        && extent.isMore(machine.value(limit, Length.ZERO))
+        && told.isNew("piece-too-" + how, kind.word(), print(extent))) {
       error(
-          "piece-too-wide",
-          "the piece is "
-              + print(width)
-              + " wide here, and this shop's `"
-              + kind.word()
-              + "` takes at most "
-              + print(machine.value("widest", Length.ZERO)),
+          how.equals("wide") ? "piece-too-wide" : "piece-too-thick",
+          "the piece is %s %s here, and this shop's `%s` takes at most %s"
+              .formatted(print(extent), how, kind.word(), print(machine.value(limit, Length.ZERO))),
           "name another tool with `at:`");
     }
   }

@@ -42,9 +42,10 @@ final class Slants {
       }
     }
     MachineKind tool = s.tool(usual(aim));
-    boolean isByHand = isByHand(tool);
-    if (isByHand) {
+    if (isByHand(tool)) {
       Handwork.requireLines(s, pieces);
+    } else {
+      pieces.forEach(piece -> s.requireCapacity(tool, piece));
     }
     Length by = s.set("by", aim.length("by"), at.word(), Kind.BOUND, s.tolerance(aim.size("by")));
     Solid first = pieces.get(0).solid();
@@ -83,8 +84,10 @@ final class Slants {
         feed,
         fence,
         first.thickness().times(s.operation().stacked()),
-        Shaping.shortest(cut.pieces()),
-        isAlong ? Length.ZERO : cut.by(),
+        isAlong
+            ? Shaping.shortest(cut.pieces())
+            : Shaping.shortest(cut.pieces()).minus(cut.by()).max(Length.ZERO),
+        cut.by(),
         true,
         Set.of());
   }

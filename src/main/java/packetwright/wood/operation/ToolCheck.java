@@ -25,22 +25,38 @@ import static packetwright.definition.shop.MachineKind.SANDING_BLOCK;
 import static packetwright.definition.shop.MachineKind.SCREWDRIVER;
 import static packetwright.definition.shop.MachineKind.TABLE_SAW;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import packetwright.definition.procedure.Operation;
 import packetwright.definition.procedure.Verb;
+import packetwright.definition.project.PartDefinition.FeatureKind;
 import packetwright.definition.shop.MachineKind;
 import packetwright.text.source.Located;
+import packetwright.wood.operation.Simulation.Inputs;
 import packetwright.wood.part.Part;
 
 /** Which tools can do an operation at all; whether they may is for the cautions to say. */
-final class ToolCheck {
+public final class ToolCheck {
   private ToolCheck() {}
+
+  /** Whether an operation is done at a tool at all, on some piece or feature. */
+  public static boolean isDone(Verb verb, MachineKind tool) {
+    List<MachineKind> tools = new ArrayList<>(tools(verb));
+    for (FeatureKind kind : FeatureKind.values()) {
+      if (Handwork.makers(kind).contains(verb)) {
+        tools.addAll(tools(verb, kind, true));
+        tools.addAll(tools(verb, kind, false));
+      }
+    }
+    return tools.isEmpty() || tools.contains(tool);
+  }
 
   static void check(Situation s) {
     Located<MachineKind> at = s.operation().at();
     Verb verb = s.operation().verb().value();
-    List<MachineKind> tools = tools(s, verb);
+    List<MachineKind> tools = tools(s.inputs(), s.operation());
     if (at != null && !tools.isEmpty() && !tools.contains(at.value())) {
       String words =
           tools.stream().map(kind -> "`" + kind.word() + "`").collect(Collectors.joining(", "));
@@ -53,17 +69,17 @@ final class ToolCheck {
   }
 
   /** None for work that any tool may help with. */
-  private static List<MachineKind> tools(Situation s, Verb verb) {
+  static List<MachineKind> tools(Inputs inputs, Operation operation) {
+    Verb verb = operation.verb().value();
     Part.Feature feature =
-        s.operation().targets().isEmpty()
-            ? null
-            : Aim.find(s.inputs(), s.operation().targets().get(0).value());
-    return feature == null ? tools(verb) : tools(verb, feature);
+        operation.targets().isEmpty() ? null : Aim.find(inputs, operation.targets().get(0).value());
+    return feature == null
+        ? tools(verb)
+        : tools(verb, feature.kind(), Set.of("left", "right").contains(feature.where()));
   }
 
-  private static List<MachineKind> tools(Verb verb, Part.Feature feature) {
-    boolean isAtEnd = Set.of("left", "right").contains(feature.where());
-    return switch (feature.kind()) {
+  private static List<MachineKind> tools(Verb verb, FeatureKind kind, boolean isAtEnd) {
+    return switch (kind) {
       case RABBET, DADO, GROOVE ->
           List.of(DADO_SET, TABLE_SAW, ROUTER_TABLE, HANDHELD_ROUTER, PLOW_PLANE, HAND_SAW, CHISEL);
       case NOTCH -> List.of(CHISEL);

@@ -133,7 +133,8 @@ final class TestProject {
         Options.NONE,
         List.of(),
         List.of(),
-        QuizDefinition.NONE);
+        QuizDefinition.NONE,
+        List.of());
   }
 
   private static Shop shop() {

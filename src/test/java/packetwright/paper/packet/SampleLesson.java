@@ -99,7 +99,8 @@ public final class SampleLesson {
         good(Assembly.of(project, sizes, parts)),
         blanks,
         run,
-        CautionRules.builtIn().apply(run, shop, WORDS).cautions());
+        CautionRules.builtIn().apply(run, shop, WORDS).cautions(),
+        List.of());
   }
 
   /** Form A of its quiz. */
