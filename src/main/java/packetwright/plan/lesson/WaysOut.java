@@ -193,13 +193,19 @@ final class WaysOut {
         .toList();
   }
 
-  /** The changed operation with each control that is asked for; none where that does not help. */
+  /**
+   * The changed operation with each control that is asked for; none where that does not help. A jig
+   * has to be made, so that none is counted on beside another change.
+   */
   private static @Nullable Operation withControls(Change change, List<Refused> fresh) {
     Set<Control> asked = new LinkedHashSet<>();
     for (Refused refused : fresh) {
       Control control = Changes.control(refused);
       boolean isThere = refused.run().operation().place().equals(change.instead().place());
-      if (control == null || !isThere || change.instead().with().contains(control)) {
+      if (control == null
+          || control == Control.JIG
+          || !isThere
+          || change.instead().with().contains(control)) {
         return null;
       }
       asked.add(control);

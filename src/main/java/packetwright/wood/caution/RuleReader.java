@@ -97,7 +97,6 @@ final class RuleReader {
             when,
             text(refusal, "message"),
             text(refusal, "hint"),
-            refusal.text("longer", ""),
             control(refusal),
             text(refusal, "waivable").equals("true"));
   }

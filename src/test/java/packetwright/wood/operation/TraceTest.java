@@ -93,6 +93,6 @@ class TraceTest {
       // A step that keeps all of its operations is the very same step.
       steps.add(kept.size() == step.operations().size() ? step : step.with(kept));
     }
-    return new Procedure(procedure.introduction(), steps);
+    return procedure.with(steps);
   }
 }
