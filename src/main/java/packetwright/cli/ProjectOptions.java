@@ -9,6 +9,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import packetwright.definition.project.ProjectFolder;
+import packetwright.definition.shop.ShopReader;
 import packetwright.plan.lesson.Lessons;
 import packetwright.plan.lesson.Lessons.Request;
 import packetwright.text.source.Checked;
@@ -39,7 +40,10 @@ final class ProjectOptions {
       description = "Switch on an option of the project.")
   private List<String> options = new ArrayList<>();
 
-  @Option(names = "--shop", paramLabel = "FILE", description = "The shop profile to use.")
+  @Option(
+      names = "--shop",
+      paramLabel = "FILE|NAME",
+      description = "The shop profile to use: a file, or built-in or hand-tools.")
   private @Nullable Path shop;
 
   @Option(
@@ -93,7 +97,21 @@ final class ProjectOptions {
         });
   }
 
+  /** The text of a file, or of the profile of that name where there is no such file. */
   private static String readShop(Path shop) throws IOException {
+    String name = shop.toString();
+    if (!Files.exists(shop) && ShopReader.profiles().contains(name)) {
+      return ShopReader.profile(name);
+    }
+    if (!Files.exists(shop)) {
+      String hint = NearMiss.hint(name, ShopReader.profiles());
+      throw new UnreadableException(
+          "`"
+              + name
+              + "` is neither a file nor one of the shop profiles "
+              + String.join(", ", ShopReader.profiles())
+              + (hint.isEmpty() ? "" : "; " + hint));
+    }
     if (!Files.isRegularFile(shop) || Files.size(shop) > MOST_SHOP_BYTES) {
       throw new UnreadableException("`" + shop + "` is no shop profile that can be read");
     }

@@ -117,14 +117,13 @@ public record Options(
     if (!finding.isError() || to > line.length()) {
       return finding;
     }
-    String name = line.substring(from, to).replaceFirst(" [0-9]+$", "");
+    // A piece is there when its part is; a substitution is all that was written.
+    String name = line.substring(from, to).replaceFirst(" [0-9]+$|=.*$", "");
     Condition condition = absent.get(name);
-    if (condition == null) {
-      return finding;
-    }
-    boolean inSteps = finding.at().file().endsWith(".md");
-    return finding.hinting(
-        "`" + name + "` stands only " + waitsFor(condition) + ": " + mend(condition, inSteps));
+    return condition == null
+        ? finding
+        : finding.hinting(
+            "`" + name + "` stands only " + waitsFor(condition) + ": " + mend(condition, finding));
   }
 
   private static String waitsFor(Condition condition) {
@@ -134,11 +133,18 @@ public record Options(
     return String.join(" and ", words);
   }
 
-  private static String mend(Condition condition, boolean inSteps) {
+  private static String mend(Condition condition, Finding finding) {
+    String file = finding.at().file();
+    if (file.startsWith("--")) {
+      return "choose the options so, or leave it out";
+    }
+    boolean inSteps = file.endsWith(".md");
     List<String> words = new ArrayList<>();
     condition.allOf().forEach(o -> words.add(inSteps ? "### If " + o : "if: " + o));
     condition.noneOf().forEach(o -> words.add(inSteps ? "### Unless " + o : "unless: " + o));
     String list = "`" + String.join("` and `", words) + "`";
-    return inSteps ? "write " + list + " above this" : "write " + list + " here too";
+    return inSteps
+        ? "write " + list + " above this"
+        : "write " + list + " at this row too, and an alternative without it if one is needed";
   }
 }

@@ -25,8 +25,13 @@ import packetwright.text.source.Located;
 
 /** Reads a shop profile, checked against the schema {@code shop}. */
 public final class ShopReader {
-  /** The file name that places in the built-in profile bear. */
-  public static final String BUILT_IN = "built-in-shop.yaml";
+  /** The profile that serves where none is given, by name. */
+  public static final String BUILT_IN = "built-in";
+
+  /** The profile of a shop without a powered machine, by name. */
+  public static final String HAND_TOOLS = "hand-tools";
+
+  private static final String SUFFIX = "-shop.yaml";
 
   private static final Schema SCHEMA = Schema.named("shop");
 
@@ -66,13 +71,24 @@ public final class ShopReader {
 
   /** The profile that serves where none is given. */
   public static Shop builtIn() {
-    try (InputStream in = ShopReader.class.getResourceAsStream(BUILT_IN)) {
+    return read(BUILT_IN + SUFFIX, profile(BUILT_IN)).value();
+  }
+
+  /** Names of the profiles that come with the program, sorted. */
+  public static List<String> profiles() {
+    return List.of(BUILT_IN, HAND_TOOLS);
+  }
+
+  /** The text of a profile that comes with the program; a name not among them is a bug. */
+  public static String profile(String name) {
+    String file = name + SUFFIX;
+    try (InputStream in = ShopReader.class.getResourceAsStream(file)) {
       if (in == null) {
-        throw new IllegalStateException("not packed: " + BUILT_IN);
+        throw new IllegalStateException("not packed: " + file);
       }
-      return read(BUILT_IN, new String(in.readAllBytes(), StandardCharsets.UTF_8)).value();
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     } catch (IOException e) {
-      throw new UncheckedIOException(BUILT_IN, e);
+      throw new UncheckedIOException(file, e);
     }
   }
 
@@ -88,12 +104,25 @@ public final class ShopReader {
               "`dado_set` is here without the `table_saw` that it is mounted in",
               "add the `table_saw`, or delete the `dado_set`"));
     }
+    Set<MachineKind> handTools = kinds("hand_tools");
+    Node.Entry list = root.entry("machines");
+    if (list != null
+        && list.value().asMapping() != null
+        && machines.isEmpty()
+        && handTools.isEmpty()) {
+      findings.add(
+          Finding.error(
+              "empty-shop",
+              list.key().at(),
+              "the shop has neither a machine nor a hand tool",
+              "add a machine here, or a tool under `hand_tools`"));
+    }
     Shop shop =
         new Shop(
             root.text("shop", ""),
             unit,
             machines,
-            kinds("hand_tools"),
+            handTools,
             cutters(),
             kinds("setup_check"),
             lengths(root.mapping("allowances"), Set.of()),
@@ -113,11 +142,19 @@ public final class ShopReader {
       MachineKind kind = MachineKind.of(entry.key().value());
       Node.Mapping values = entry.value().asMapping();
       if (kind != null && values != null) {
-        int count = values.whole("count", 1);
-        machines.put(kind, new Machine(kind, count, lengths(values, Set.of("count"))));
+        Map<String, Located<Length>> lengths = lengths(values, Set.of("count"));
+        lengths.forEach(this::checkRange);
+        machines.put(kind, new Machine(kind, values.whole("count", 1), lengths));
       }
     }
     return machines;
+  }
+
+  private void checkRange(String name, Located<Length> value) {
+    Finding finding = new MachineValues(unit).check(name, value);
+    if (finding != null) {
+      findings.add(finding);
+    }
   }
 
   private Map<String, Located<Length>> lengths(Node.@Nullable Mapping from, Set<String> others) {

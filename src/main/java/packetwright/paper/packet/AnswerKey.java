@@ -10,6 +10,7 @@ import packetwright.text.words.Phrase;
  * @param result what the run of the procedure showed
  * @param substituted values that differ from the project's own; may be empty
  * @param preparation steps that the instructor does before class
+ * @param machines what holds at the machines that the instructor uses, whatever the piece
  * @param between steps that the instructor does between those of the student
  * @param helpers test pieces, blocks and the like, for one station
  * @param helperStock what the test pieces of one station take
@@ -20,6 +21,7 @@ import packetwright.text.words.Phrase;
  * @param fitting the right answers of the fitting sheet, a table for each measured size
  * @param form which form of the quiz the answers belong to
  * @param answers of the quiz
+ * @param looser limits that the shop has set looser than ours
  * @param safety each rule that fired, most severe first
  */
 public record AnswerKey(
@@ -27,22 +29,25 @@ public record AnswerKey(
     List<Phrase> result,
     List<Substituted> substituted,
     List<PacketStep> preparation,
+    List<PacketStep.MachineRules> machines,
     List<PacketStep> between,
     List<HelperRow> helpers,
     List<Phrase> helperStock,
     List<SizeGroup> sizes,
     List<BlankSum> blanks,
     List<SettingsRow> settings,
-    List<Check> checks,
+    List<StepChecks> checks,
     List<FittingTable> fitting,
     String form,
     List<Answer> answers,
+    List<Looser> looser,
     List<Safety> safety) {
   /** Keeps its own copies. */
   public AnswerKey {
     result = List.copyOf(result);
     substituted = List.copyOf(substituted);
     preparation = List.copyOf(preparation);
+    machines = List.copyOf(machines);
     between = List.copyOf(between);
     helpers = List.copyOf(helpers);
     helperStock = List.copyOf(helperStock);
@@ -52,6 +57,7 @@ public record AnswerKey(
     checks = List.copyOf(checks);
     fitting = List.copyOf(fitting);
     answers = List.copyOf(answers);
+    looser = List.copyOf(looser);
     safety = List.copyOf(safety);
   }
 
@@ -182,15 +188,18 @@ public record AnswerKey(
       Phrase name, Phrase value, Phrase datum, Phrase tolerance, Phrase kind, Phrase note) {}
 
   /**
-   * A set-up to look at.
+   * The set-ups of a step.
    *
    * @param mark of the step
    * @param title of the step
-   * @param machine as printed
-   * @param machineLook what to look at on any machine of this kind; may be empty
-   * @param look the settings and controls of this step
+   * @param checks one for each box of initials
    */
-  public record Check(String mark, String title, Phrase machine, Phrase machineLook, Phrase look) {}
+  public record StepChecks(String mark, String title, List<PacketStep.Check> checks) {
+    /** Keeps its own copy. */
+    public StepChecks {
+      checks = List.copyOf(checks);
+    }
+  }
 
   /**
    * Right answers of the fitting sheet.
@@ -272,7 +281,23 @@ public record AnswerKey(
    *
    * @param mark of the step
    * @param title of the step
-   * @param why the sizes that made it fire
+   * @param why the sizes that made it fire, each reason once
    */
-  public record Fired(String mark, String title, Phrase why) {}
+  public record Fired(String mark, String title, List<Phrase> why) {
+    /** Keeps its own copy. */
+    public Fired {
+      why = List.copyOf(why);
+    }
+  }
+
+  /**
+   * A limit that the shop has set looser than our own.
+   *
+   * @param machine as printed
+   * @param limit what is limited
+   * @param stated by the shop
+   * @param own ours
+   * @param source of ours
+   */
+  public record Looser(Phrase machine, Phrase limit, Phrase stated, Phrase own, Phrase source) {}
 }

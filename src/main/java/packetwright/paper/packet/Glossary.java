@@ -13,7 +13,12 @@ final class Glossary {
   static final List<String> WORDS =
       List.of(
           "backer",
+          "bench hook",
+          "bench plane",
           "blank",
+          "block plane",
+          "brace",
+          "coping saw",
           "crosscut",
           "dado set",
           "dry fit",
@@ -26,15 +31,21 @@ final class Glossary {
           "groove",
           "joint",
           "kerf",
+          "knife line",
+          "marking gauge",
           "miter gauge",
           "plane",
+          "plow plane",
           "push block",
           "push stick",
           "rabbet",
           "rip",
           "riving knife",
+          "shooting board",
           "stop",
-          "tongue");
+          "tongue",
+          "vise",
+          "waste side");
 
   private Glossary() {}
 

@@ -62,6 +62,18 @@ record HelperLines(Lesson lesson, Naming naming) {
     return line;
   }
 
+  /** What of it is looked at before power goes on. */
+  List<Phrase> looks(OperationRun run) {
+    List<Phrase> looks = new ArrayList<>();
+    for (Helper helper : helpers(run)) {
+      looks.add(
+          helper.sizes().isEmpty()
+              ? words().say("packet.look.ready", Naming.title(name(helper)))
+              : line(helper));
+    }
+    return looks;
+  }
+
   /** What is made before class, one row for each thing of each step, for one station. */
   List<HelperRow> rows() {
     List<HelperRow> rows = new ArrayList<>();
@@ -177,7 +189,8 @@ record HelperLines(Lesson lesson, Naming naming) {
         : words().plain("packet.helpers.count", Integer.toString(helper.count()), name);
   }
 
-  private Phrase name(Control control) {
+  /** {@code push stick}. */
+  Phrase name(Control control) {
     return words().say(key(control));
   }
 

@@ -1,22 +1,17 @@
 package packetwright.paper.packet;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import packetwright.definition.procedure.Step;
 import packetwright.definition.project.Choice;
 import packetwright.definition.project.Project.Given;
 import packetwright.definition.shop.MachineKind;
 import packetwright.definition.size.Size;
 import packetwright.paper.packet.AnswerKey.Answer;
 import packetwright.paper.packet.AnswerKey.BlankSum;
-import packetwright.paper.packet.AnswerKey.Check;
-import packetwright.paper.packet.AnswerKey.Fired;
 import packetwright.paper.packet.AnswerKey.Item;
 import packetwright.paper.packet.AnswerKey.Mistake;
-import packetwright.paper.packet.AnswerKey.Safety;
 import packetwright.paper.packet.AnswerKey.SettingLine;
 import packetwright.paper.packet.AnswerKey.SettingsRow;
 import packetwright.paper.packet.AnswerKey.SizeGroup;
@@ -31,7 +26,6 @@ import packetwright.text.measure.Unit;
 import packetwright.text.words.Phrase;
 import packetwright.text.words.Words;
 import packetwright.wood.blank.Blank;
-import packetwright.wood.caution.Caution;
 import packetwright.wood.operation.OperationRun;
 import packetwright.wood.part.Box;
 import packetwright.wood.setup.Setting;
@@ -41,14 +35,14 @@ final class KeyTables {
   private final Lesson lesson;
   private final Naming naming;
   private final Words words;
-  private final StepPages pages;
+  private final SetUps setUps;
   private final FastenerWords fasteners;
 
-  KeyTables(Lesson lesson, Naming naming, StepPages pages) {
+  KeyTables(Lesson lesson, Naming naming) {
     this.lesson = lesson;
     this.naming = naming;
     this.words = naming.words();
-    this.pages = pages;
+    this.setUps = new SetUps(lesson, naming);
     this.fasteners = new FastenerWords(lesson, naming);
   }
 
@@ -234,29 +228,10 @@ final class KeyTables {
     return new SettingLine(
         naming.setting(run, setting),
         naming.exactly(setting.value()),
-        pages.datum(run, setting),
+        setUps.datum(run, setting),
         tolerance == null ? Naming.nothing() : words.say("packet.within", exactly(tolerance)),
         words.say(setting.kind() == Setting.Kind.BOUND ? "packet.bound" : "packet.free"),
-        pages.note(setting));
-  }
-
-  List<Check> checks() {
-    List<Check> checks = new ArrayList<>();
-    Looks looks = new Looks(naming);
-    for (Step step : lesson.procedure().steps()) {
-      List<OperationRun> runs = lesson.run().ofStep(step.number());
-      for (MachineKind kind : pages.checked(runs)) {
-        List<OperationRun> own = runs.stream().filter(r -> r.tool() == kind).toList();
-        checks.add(
-            new Check(
-                step.mark(),
-                step.title(),
-                Phrase.of(naming.machine(kind)),
-                looks.machine(kind),
-                looks.settings(own)));
-      }
-    }
-    return checks;
+        setUps.note(setting));
   }
 
   static List<Answer> answers(Quiz quiz) {
@@ -271,33 +246,5 @@ final class KeyTables {
               question.mistakes().stream().map(m -> new Mistake(m.answer(), m.shows())).toList()));
     }
     return answers;
-  }
-
-  List<Safety> safety() {
-    Map<String, List<Caution>> byRule = new LinkedHashMap<>();
-    lesson.cautions().stream()
-        .sorted(Comparator.comparing(Caution::signal))
-        .forEach(c -> byRule.computeIfAbsent(c.rule(), r -> new ArrayList<>()).add(c));
-    return byRule.values().stream().map(this::safety).toList();
-  }
-
-  private Safety safety(List<Caution> fired) {
-    Caution first = fired.get(0);
-    String severity = StepPages.severity(first.signal());
-    return new Safety(
-        severity,
-        words.say("packet.signal." + severity),
-        StepPages.statement(first),
-        Naming.typeset(first.source()),
-        fired.stream().map(this::fired).toList());
-  }
-
-  private Fired fired(Caution caution) {
-    Step step =
-        lesson.procedure().steps().stream()
-            .filter(s -> s.number() == caution.step())
-            .findFirst()
-            .orElseThrow();
-    return new Fired(step.mark(), step.title(), Naming.typeset(caution.why()));
   }
 }

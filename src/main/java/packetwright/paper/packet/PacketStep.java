@@ -17,9 +17,12 @@ import packetwright.text.words.Phrase;
  * @param prose what to do
  * @param settings what to set, a box for each set-up
  * @param helpers what is made and used to help with the set-up
- * @param cautions most severe first
- * @param check what is looked at before power goes on, and by whom; may be empty
+ * @param cautions most severe first, three statements at most
+ * @param more heads on the page of the machines under which more is said of this step
+ * @param check who looks before power goes on; empty where no look is asked for
+ * @param checks what is looked at, set-up by set-up
  * @param milling how boards of several thicknesses are planed; only where the instructor does it
+ * @param fits what to do with a part that does not fit; only where parts are fitted
  * @param drawings at this step
  */
 public record PacketStep(
@@ -33,8 +36,11 @@ public record PacketStep(
     List<SettingsBox> settings,
     List<Phrase> helpers,
     List<Panel> cautions,
+    List<Phrase> more,
     Phrase check,
+    List<Check> checks,
     List<MillingTable> milling,
+    List<FitRow> fits,
     List<Sheet> drawings) {
   /** Keeps its own copies. */
   public PacketStep {
@@ -43,7 +49,10 @@ public record PacketStep(
     settings = List.copyOf(settings);
     helpers = List.copyOf(helpers);
     cautions = List.copyOf(cautions);
+    more = List.copyOf(more);
+    checks = List.copyOf(checks);
     milling = List.copyOf(milling);
+    fits = List.copyOf(fits);
     drawings = List.copyOf(drawings);
   }
 
@@ -74,6 +83,15 @@ public record PacketStep(
    * @param boards numbers of those that go through
    */
   public record MillingRow(Phrase passes, Phrase settings, Phrase boards) {}
+
+  /**
+   * A row of the table of the dry fit.
+   *
+   * @param parts that it speaks of
+   * @param wrong how a part does not fit
+   * @param act what to do
+   */
+  public record FitRow(Phrase parts, Phrase wrong, Phrase act) {}
 
   /**
    * A machine or hand tool.
@@ -126,9 +144,39 @@ public record PacketStep(
   /**
    * A hazard statement.
    *
+   * @param only of which cut or step it speaks; empty where it speaks of all
    * @param hazard what can hurt
    * @param consequence what it does
    * @param avoid how not to be hurt
    */
-  public record Statement(Phrase hazard, Phrase consequence, Phrase avoid) {}
+  public record Statement(Phrase only, Phrase hazard, Phrase consequence, Phrase avoid) {}
+
+  /**
+   * What holds at a machine whatever the piece.
+   *
+   * @param name of the machine or tool, or of what the statements are about
+   * @param powered whether it has a switch
+   * @param steps at which it is used; empty for what is no tool
+   * @param panels most severe first
+   */
+  public record MachineRules(Phrase name, boolean powered, Phrase steps, List<Panel> panels) {
+    /** Keeps its own copy. */
+    public MachineRules {
+      panels = List.copyOf(panels);
+    }
+  }
+
+  /**
+   * What to look at in one set-up.
+   *
+   * @param machine as printed
+   * @param work what is done with the set-up; empty where the step has one only
+   * @param items to look at, a tick each
+   */
+  public record Check(Phrase machine, Phrase work, List<Phrase> items) {
+    /** Keeps its own copy. */
+    public Check {
+      items = List.copyOf(items);
+    }
+  }
 }

@@ -16,6 +16,7 @@ import packetwright.definition.size.Evaluated;
 import packetwright.definition.size.Size;
 import packetwright.drawing.sheet.PartSheet;
 import packetwright.drawing.sheet.Sheet;
+import packetwright.paper.packet.AnswerKey.StepChecks;
 import packetwright.paper.packet.StudentPacket.Cover;
 import packetwright.paper.packet.StudentPacket.PartRow;
 import packetwright.paper.packet.StudentPacket.Question;
@@ -63,13 +64,14 @@ public final class Packets {
   public static Checked<Documents> of(Lesson lesson, Quiz quiz, Words words) {
     Packets packets = new Packets(lesson, quiz, words);
     PlaceText text = new PlaceText(lesson, packets.naming, packets.findings);
-    StepPages pages = new StepPages(lesson, packets.naming, text);
-    List<PacketStep> steps = pages.steps();
-    Documents documents = new Documents(packets.student(steps, text), packets.key(steps, pages));
+    CautionPlaces cautions = new CautionPlaces(lesson, packets.naming);
+    List<PacketStep> steps = new StepPages(lesson, packets.naming, text, cautions).steps();
+    Documents documents =
+        new Documents(packets.student(steps, text, cautions), packets.key(steps, cautions));
     return packets.findings.checked(documents);
   }
 
-  private StudentPacket student(List<PacketStep> steps, PlaceText text) {
+  private StudentPacket student(List<PacketStep> steps, PlaceText text, CautionPlaces cautions) {
     Handout handout = new Handout(lesson, naming);
     return new StudentPacket(
         heading(),
@@ -80,30 +82,42 @@ public final class Packets {
         handout.handed(),
         handout.rough(),
         steps.stream().filter(s -> !s.prepared()).toList(),
+        cautions.machines(true),
         new Fitting(lesson, naming).sheet(),
         quizPage(),
         lesson.project().rubric().stream().map(this::rubric).toList(),
         Glossary.of(steps, words));
   }
 
-  private AnswerKey key(List<PacketStep> steps, StepPages pages) {
-    KeyTables tables = new KeyTables(lesson, naming, pages);
+  private AnswerKey key(List<PacketStep> steps, CautionPlaces cautions) {
+    KeyTables tables = new KeyTables(lesson, naming);
+    SafetyPage safety = new SafetyPage(lesson, naming);
     return new AnswerKey(
         heading(),
         tables.result(),
         tables.substituted(),
         steps.stream().filter(PacketStep::prepared).toList(),
+        cautions.machines(false),
         steps.stream().filter(PacketStep::isBetween).toList(),
         new HelperLines(lesson, naming).rows(),
         new HelperLines(lesson, naming).stock(),
         tables.sizes(),
         tables.blanks(),
         tables.settings(),
-        tables.checks(),
+        checks(steps),
         new FittingAnswers(lesson, naming).tables(),
         quiz.form(),
         KeyTables.answers(quiz),
-        tables.safety());
+        safety.looser(),
+        safety.fired());
+  }
+
+  /** The set-ups of the steps that students read. */
+  private static List<StepChecks> checks(List<PacketStep> steps) {
+    return steps.stream()
+        .filter(s -> !s.prepared() && !s.isBetween() && !s.checks().isEmpty())
+        .map(s -> new StepChecks(s.mark(), s.title(), s.checks()))
+        .toList();
   }
 
   private Heading heading() {

@@ -15,6 +15,7 @@ import packetwright.text.words.Phrase;
  * @param handed pieces that the instructor hands out, as they are then
  * @param blanks pieces that students cut roughly themselves
  * @param steps numbered from 1; what the instructor does before class is not among them
+ * @param machines what holds at each machine whatever the piece
  * @param fitting where measurements are written down
  * @param quiz last pages
  * @param rubric rows that the student assesses, each with its limit
@@ -29,6 +30,7 @@ public record StudentPacket(
     List<BlankRow> handed,
     List<BlankRow> blanks,
     List<PacketStep> steps,
+    List<PacketStep.MachineRules> machines,
     FittingSheet fitting,
     QuizPage quiz,
     List<Phrase> rubric,
@@ -41,6 +43,7 @@ public record StudentPacket(
     handed = List.copyOf(handed);
     blanks = List.copyOf(blanks);
     steps = List.copyOf(steps);
+    machines = List.copyOf(machines);
     rubric = List.copyOf(rubric);
     glossary = List.copyOf(glossary);
   }

@@ -113,10 +113,14 @@ final class SchemaFindings {
     missing.removeAll(((Node.Mapping) node).keys());
     String list = "`" + String.join("`, `", missing) + "`";
     return Finding.error(
-        "missing-key",
-        holder(path, node),
-        (path.isEmpty() ? "this file" : "`" + last(path) + "`") + " needs " + list,
-        "add " + list);
+        "missing-key", holder(path, node), holderName(path) + " needs " + list, "add " + list);
+  }
+
+  private static String holderName(List<String> path) {
+    if (path.isEmpty()) {
+      return "this file";
+    }
+    return last(path).matches("[0-9]+") ? "this entry" : "`" + last(path) + "`";
   }
 
   private static List<String> required(Node rule) {

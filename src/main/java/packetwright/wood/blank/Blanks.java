@@ -298,6 +298,10 @@ public final class Blanks {
     Length widest =
         pieces.stream().map(p -> partOf(p).solid().width()).reduce(Length.ZERO, Length::max);
     items.add(new Item("blank.width", "", to == null ? widest : evaluate(to)));
+    Located<String> leave = rip == null ? null : rip.leave();
+    if (leave != null) {
+      items.add(new Item("blank.leave_wide", "", evaluate(leave)));
+    }
     if (isJointed(definition)) {
       items.add(new Item("blank.edge_joint", "", shop.allowance("edge_joint")));
     }

@@ -1,8 +1,11 @@
 package packetwright.wood.caution;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import packetwright.definition.shop.MachineKind;
-import packetwright.text.source.Span;
+import packetwright.wood.operation.OperationRun;
 
 /**
  * A hazard statement at a step.
@@ -14,13 +17,11 @@ import packetwright.text.source.Span;
  * @param consequence what it does
  * @param avoid how not to be hurt
  * @param source where the rule comes from
- * @param why the sizes that made it fire, for the key
- * @param step number of the step
- * @param tool that the hazard comes from, or none
+ * @param isLocal whether the shop added the rule
+ * @param isGeneral whether the rule is about no tool in particular
  * @param isOnce whether it holds for the machine as a whole, and is printed once
- * @param piece worked on
  * @param refuses whether the operation may not be printed
- * @param at the operation
+ * @param fired where it fired, one or more operations of one step
  */
 public record Caution(
     String rule,
@@ -30,32 +31,67 @@ public record Caution(
     String consequence,
     String avoid,
     String source,
-    String why,
-    int step,
-    @Nullable MachineKind tool,
+    boolean isLocal,
+    boolean isGeneral,
     boolean isOnce,
-    String piece,
     boolean refuses,
-    Span at) {
-  /** The two as one statement of a step, with every reason; a refusal stands before the rest. */
+    List<Firing> fired) {
+  /** Keeps its own copy. */
+  public Caution {
+    fired = List.copyOf(fired);
+  }
+
+  /**
+   * Where a rule fired.
+   *
+   * @param run the operation
+   * @param why the sizes that made it fire
+   * @param replacedBy name of the rule that is printed there in its place; empty for none
+   */
+  public record Firing(OperationRun run, String why, String replacedBy) {
+    /** Whether another rule is printed there in its place. */
+    public boolean isReplaced() {
+      return !replacedBy.isEmpty();
+    }
+  }
+
+  /** The two as one caution of a step; that a step refuses it holds for the whole step. */
   Caution and(Caution other) {
-    Caution first = other.refuses && !refuses ? other : this;
-    String reasons = why.contains(other.why) ? why : why + " " + other.why;
+    List<Firing> both = new ArrayList<>(fired);
+    both.addAll(other.fired);
     return new Caution(
-        first.rule,
-        first.against,
-        first.signal,
-        first.hazard,
-        first.consequence,
-        first.avoid,
-        first.source,
-        reasons,
-        first.step,
-        first.tool,
-        first.isOnce,
-        first.piece,
-        first.refuses,
-        first.at);
+        rule,
+        against,
+        signal,
+        hazard,
+        consequence,
+        avoid,
+        source,
+        isLocal,
+        isGeneral,
+        isOnce,
+        refuses || other.refuses,
+        both);
+  }
+
+  /** Number of the step. */
+  public int step() {
+    return fired.get(0).run().step().number();
+  }
+
+  /** What the hazard comes from, or none. */
+  public @Nullable MachineKind tool() {
+    return fired.get(0).run().tool();
+  }
+
+  /** The sizes that made it fire, each reason once. */
+  public String why() {
+    return fired.stream().map(Firing::why).distinct().collect(Collectors.joining(" "));
+  }
+
+  /** Whether every place of it has another rule printed in its place. */
+  public boolean isReplaced() {
+    return fired.stream().allMatch(Firing::isReplaced);
   }
 
   /** Signal words, most severe first, by their ANSI Z535.4 meanings. */

@@ -2,12 +2,14 @@ package packetwright.wood.caution;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import packetwright.definition.shop.Machine;
 import packetwright.definition.shop.MachineKind;
 import packetwright.definition.shop.Shop;
@@ -73,6 +75,15 @@ public final class CautionRules {
         .anyMatch(r -> r.code().equals(code) && r.isWaivable());
   }
 
+  /** A machine's limit: the shop's own, ours where it states none, or none that anybody has set. */
+  public @Nullable Length limit(Shop shop, MachineKind kind, String name) {
+    Limit own = rules.limits().get(kind.word() + "." + name);
+    Machine machine = shop.machine(kind);
+    return machine != null && machine.states(name)
+        ? machine.value(name, Length.ZERO)
+        : own == null ? null : own.is();
+  }
+
   /** Where a shop's limits allow more than ours, in the order of our limits. */
   public List<LooserLimit> looserLimits(Shop shop) {
     List<LooserLimit> looser = new ArrayList<>();
@@ -82,7 +93,13 @@ public final class CautionRules {
       if (machine != null && limit.isLooser(machine.value(limit.name(), limit.is()))) {
         Length stated = machine.value(limit.name(), limit.is());
         looser.add(
-            new LooserLimit(limit.machine(), limit.name(), stated, limit.is(), limit.source()));
+            new LooserLimit(
+                limit.machine(),
+                limit.name(),
+                stated,
+                limit.is(),
+                limit.source(),
+                limit.published()));
       }
     }
     return looser;
@@ -92,29 +109,59 @@ public final class CautionRules {
   public Verdict apply(Run run, Shop shop, Words words) {
     Rule rule = new Rule(Rational.ONE, shop.unit() == Unit.INCH ? Unit.INCH : Unit.MILLIMETRE);
     RefusalReport report = new RefusalReport(rule);
+    Printing printing = new Printing(words, rule, report);
     List<Refused> refused = new ArrayList<>();
     Map<String, Caution> merged = new LinkedHashMap<>();
     Set<String> seen = new HashSet<>();
     for (OperationRun operation : run.operations()) {
       RunValues values = new RunValues(operation, rules.limits());
-      for (HazardRule hazard : rules.rules()) {
-        if (!applies(hazard, values) || (hazard.isOnce() && !isNew(hazard, values, seen))) {
-          continue;
+      List<HazardRule> here = rules.rules().stream().filter(h -> applies(h, values)).toList();
+      Map<String, String> replaced = replaced(here);
+      for (HazardRule hazard : here) {
+        List<Refused> refusals = refusals(hazard, values, report);
+        refused.addAll(refusals);
+        if (!hazard.isOnce() || isNew(hazard, values, seen)) {
+          String by = replaced.getOrDefault(hazard.name(), "");
+          Caution caution = printing.caution(hazard, values, !refusals.isEmpty(), by);
+          merged.merge(place(caution), caution, Caution::and);
         }
-        List<Refused> here =
-            hazard.refusals().stream()
-                .filter(r -> holds(r.when(), values))
-                .map(r -> report.refused(hazard, r, values))
-                .toList();
-        refused.addAll(here);
-        Caution caution =
-            new Printing(words, rule, report).caution(hazard, values, !here.isEmpty());
-        merged.merge(caution.step() + " " + caution.rule(), caution, Caution::and);
       }
     }
     List<Caution> cautions = new ArrayList<>(merged.values());
     cautions.sort(Comparator.comparingInt(Caution::step).thenComparing(Caution::signal));
     return new Verdict(cautions, refused);
+  }
+
+  private static List<Refused> refusals(HazardRule hazard, RunValues values, RefusalReport report) {
+    return hazard.refusals().stream()
+        .filter(r -> holds(r.when(), values))
+        .map(r -> report.refused(hazard, r, values))
+        .toList();
+  }
+
+  /** What holds for a machine as a whole is kept apart for each machine. */
+  private static String place(Caution caution) {
+    return caution.step() + " " + caution.rule() + (caution.isOnce() ? " " + caution.tool() : "");
+  }
+
+  /**
+   * By the name of a rule that is not printed at an operation, the one that is in its place. A rule
+   * that is itself replaced replaces none, so that what it stood for is still printed.
+   */
+  private static Map<String, String> replaced(List<HazardRule> here) {
+    Map<String, String> replaced = new HashMap<>();
+    List<HazardRule> rest = new ArrayList<>(here.stream().filter(h -> !h.isOnce()).toList());
+    while (!rest.isEmpty()) {
+      HazardRule stands =
+          rest.stream()
+              .filter(h -> rest.stream().noneMatch(o -> o.replaces(h)))
+              .findFirst()
+              .orElse(rest.get(0));
+      rest.remove(stands);
+      rest.stream().filter(stands::replaces).forEach(h -> replaced.put(h.name(), stands.name()));
+      rest.removeIf(stands::replaces);
+    }
+    return replaced;
   }
 
   private static boolean applies(HazardRule hazard, RunValues values) {
@@ -144,7 +191,7 @@ public final class CautionRules {
 
   /** Puts a rule into words. */
   private record Printing(Words words, Rule rule, RefusalReport report) {
-    Caution caution(HazardRule hazard, RunValues values, boolean refuses) {
+    Caution caution(HazardRule hazard, RunValues values, boolean refuses, String replacedBy) {
       HazardRule.OwnWords said = said(hazard, values);
       return new Caution(
           hazard.name(),
@@ -154,13 +201,11 @@ public final class CautionRules {
           said.consequence(),
           said.avoid(),
           hazard.source(),
-          said.why(),
-          values.run().step().number(),
-          values.run().tool(),
+          hazard.words() != null,
+          hazard.at().isEmpty(),
           hazard.isOnce(),
-          values.piece().name(),
           refuses,
-          values.run().operation().place());
+          List.of(new Caution.Firing(values.run(), said.why(), replacedBy)));
     }
 
     private HazardRule.OwnWords said(HazardRule hazard, RunValues values) {

@@ -49,6 +49,11 @@ record HazardRule(
     return at.isEmpty() || (tool != null && at.contains(tool));
   }
 
+  /** Whether the other is not printed where this one is. */
+  boolean replaces(HazardRule other) {
+    return insteadOf.contains(other.name()) && !other.name().equals(name);
+  }
+
   /**
    * What a shop prints of its own rule.
    *

@@ -57,7 +57,7 @@ record RuleCheck(MachineLimits limits, Findings findings) {
     // Every formula is looked at, so that one run finds all.
     boolean areSound = formulas.stream().map(f -> isSound(rule, f)).reduce(true, (a, b) -> a && b);
     checkTexts(rule, node);
-    checkWaivers(rule, node);
+    checkWaivers(rule, node, areSound);
     if (areSound) {
       checkFires(rule, node);
     }
@@ -182,10 +182,10 @@ record RuleCheck(MachineLimits limits, Findings findings) {
 
   // ---- waivers
 
-  private void checkWaivers(HazardRule rule, Node.Mapping node) {
+  private void checkWaivers(HazardRule rule, Node.Mapping node, boolean areSound) {
     for (int i = 0; i < rule.refusals().size(); i++) {
       Refusal refusal = rule.refusals().get(i);
-      String reason = refusal.isWaivable() ? never(rule, refusal) : "";
+      String reason = refusal.isWaivable() ? never(rule, refusal, areSound) : "";
       Located<String> waivable = ((Node.Mapping) node.items("refusals").get(i)).text("waivable");
       if (!reason.isEmpty() && waivable != null) {
         findings.add(
@@ -199,13 +199,16 @@ record RuleCheck(MachineLimits limits, Findings findings) {
   }
 
   /** Why a refusal can never be accepted; empty when it can. */
-  private String never(HazardRule rule, Refusal refusal) {
+  private String never(HazardRule rule, Refusal refusal, boolean areSound) {
     if (!rule.against().isWaivable()) {
       return "a hazard of kind `" + rule.against().word() + "`";
     }
-    return new Firing(limits).at(rule, rule.when(), refusal.when(), GUIDED).isEmpty()
-        ? "work steered by hand"
-        : "";
+    Firing firing = new Firing(limits);
+    boolean isFreehand =
+        areSound
+            && !firing.at(rule, rule.when(), refusal.when()).isEmpty()
+            && firing.at(rule, rule.when(), refusal.when(), GUIDED).isEmpty();
+    return isFreehand ? "work steered by hand" : "";
   }
 
   // ---- firing

@@ -12,6 +12,8 @@ import packetwright.definition.procedure.Operation.Control;
 import packetwright.definition.shop.MachineKind;
 import packetwright.text.document.Node;
 import packetwright.text.formula.Formula;
+import packetwright.text.measure.Length;
+import packetwright.text.measure.Quantity;
 import packetwright.text.measure.QuantityReader;
 import packetwright.text.measure.Unit;
 import packetwright.text.source.Findings;
@@ -49,15 +51,24 @@ final class RuleReader {
 
   private @Nullable Limit limit(String name, Node.Mapping limit) {
     String[] parts = name.split("\\.", 2);
-    var is = findings.take(QuantityReader.read(located(limit, "is"), unit));
+    Length is = length(limit, "is");
+    List<LooserLimit.Published> published = new ArrayList<>();
+    for (Node item : limit.items("published")) {
+      Node.Mapping by = (Node.Mapping) item;
+      Length value = length(by, "is");
+      if (value != null) {
+        published.add(new LooserLimit.Published(value, text(by, "by")));
+      }
+    }
+    boolean isLonger = text(limit, "stricter").equals("longer");
     return is == null
         ? null
-        : new Limit(
-            parts[0],
-            parts[1],
-            is.asLength(),
-            text(limit, "stricter").equals("longer"),
-            text(limit, "source"));
+        : new Limit(parts[0], parts[1], is, isLonger, text(limit, "source"), published);
+  }
+
+  private @Nullable Length length(Node.Mapping from, String key) {
+    Quantity read = findings.take(QuantityReader.read(located(from, key), unit));
+    return read == null ? null : read.asLength();
   }
 
   /** One rule, or none where a formula of it cannot be read. */

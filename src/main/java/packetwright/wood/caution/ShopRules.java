@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import packetwright.definition.shop.Shop;
@@ -57,16 +58,19 @@ record ShopRules(Shop shop, Findings findings) {
               "another rule is called `" + name.value() + "`, ours or one of the shop's",
               "give it another name"));
     }
+    Set<String> others = new TreeSet<>(names);
+    others.remove(rule.text("name", ""));
     for (Located<String> replaced : rule.texts("instead_of")) {
-      if (!names.contains(replaced.value())) {
+      if (!others.contains(replaced.value())) {
+        String hint = NearMiss.hint(replaced.value(), others);
         findings.add(
             Finding.error(
                 "unknown-rule",
                 replaced.at(),
-                "the shop has no rule of its own called `"
+                "the shop has no other rule of its own called `"
                     + replaced.value()
                     + "`, and ours are always printed",
-                NearMiss.hint(replaced.value(), names)));
+                hint.isEmpty() ? "delete it" : hint));
       }
     }
   }

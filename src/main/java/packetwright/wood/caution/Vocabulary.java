@@ -91,14 +91,41 @@ final class Vocabulary {
     extent(words, "work.fence", "narrowest width between fence and cutter; 0 without a fence");
     extent(words, "work.depth", "deepest cut of one pass");
     extent(words, "work.held", "shortest length that is held, from the cutter");
-    extent(words, "work.freed", "shortest piece that comes free; 0 when none does");
+    extent(words, "work.freed", "shortest loose piece, or width of a ripped strip; 0 when none is");
+    extent(words, "work.hand", "from the cutter to a hand at the fence or on the piece");
     extent(words, "work.radius", "of the tightest curve sawn; 0 when none is");
+    extent(words, "largest.length", "of the longest piece worked on, before");
+    extent(words, "largest.width", "of the widest");
+    extent(words, "largest.thickness", "of the thickest");
+    extent(words, "fastener.length", "of the longest fastener; 0 without a known place");
+    extent(words, "fastener.end", "from a fastener to the nearest end of its piece; 0 for none");
+    extent(words, "fastener.edge", "from a fastener to the nearest edge; 0 for none");
+    length(words, "hole.edge", "from the rim of a hole to the nearest end or edge");
+    extent(words, "bit.diameter", "of a router bit, at least; 0 for none");
+    extent(words, "bit.profile", "width of the profile that a bit cuts; 0 for none");
+    length(words, "bit.left", "thickness of the edge that a profile leaves");
+    length(words, "bit.beyond", "wood beyond the bit, on the side away from the fence");
+    truth(words, "by_student", "a student does it");
     truth(words, "work.cuts", "a cutter cuts the piece");
     truth(words, "work.through", "the piece is parted");
     truth(words, "work.along", "it is fed along the fence");
     truth(words, "work.across", "it is fed across its grain");
     truth(words, "work.clamped", "it does not move; the tool does");
     truth(words, "work.freehand", "it is steered along a line");
+    truth(words, "work.ripped", "it is parted along the fence, upright and parallel");
+    truth(words, "work.end_grain", "an end is worked");
+    extent(words, "largest.length", "of the longest piece worked on, before");
+    extent(words, "largest.width", "of the widest");
+    extent(words, "largest.thickness", "of the thickest");
+    extent(words, "fastener.length", "0 where no place of a fastener is known");
+    extent(words, "fastener.end", "to the nearest end of the piece gone through");
+    extent(words, "fastener.edge", "to its nearest edge or face");
+    length(words, "hole.edge", "from a hole's rim to the nearest edge");
+    extent(words, "bit.diameter", "of a router bit: at least so wide");
+    extent(words, "bit.profile", "how wide a roundover or a chamfer is");
+    length(words, "bit.left", "thickness of the edge that a profile leaves");
+    length(words, "bit.beyond", "wood beyond the bit, away from the fence");
+    truth(words, "by_student", "no instructor or aide does it");
     truth(words, "stop", "a stop block is set");
     truth(words, "stacked", "several pieces are cut at once");
     truth(words, "tilted", "the blade leans");
@@ -110,6 +137,10 @@ final class Vocabulary {
 
   private static void extent(Map<String, Word> words, String name, String about) {
     words.put(name, new Word(Kind.EXTENT, about));
+  }
+
+  private static void length(Map<String, Word> words, String name, String about) {
+    words.put(name, new Word(Kind.LENGTH, about));
   }
 
   private static void truth(Map<String, Word> words, String name, String about) {

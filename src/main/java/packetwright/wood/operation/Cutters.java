@@ -157,9 +157,9 @@ final class Cutters {
     return new Depth(reach, deepest.max(height.minus(before)));
   }
 
-  /** The stack that is still set up from before, where it is no wider than the rabbet. */
+  /** The stack that is still in the saw from before, where it is no wider than the rabbet. */
   static List<Length> stackThatFits(Situation s, MachineKind tool, Aim aim) {
-    for (int i = s.earlier().size() - 1; i >= 0; i--) {
+    for (int i = s.earlier().size() - 1; i >= 0 && tool == MachineKind.DADO_SET; i--) {
       OperationRun before = s.earlier().get(i);
       for (Setting setting : before.settings()) {
         boolean isCutter = before.tool() == tool && setting.name().equals("cutter");

@@ -43,7 +43,8 @@ final class NameCheck {
     names.unread("leave", s.operation().leave(), Set.of(Verb.CROSSCUT, Verb.RIP));
     names.counted();
     names.unread("of", s.operation().of(), Set.of(Verb.CROSSCUT));
-    names.unread("to", s.operation().to(), Set.of(Verb.PLANE_TO_THICKNESS, Verb.RIP));
+    names.unread(
+        "to", s.operation().to(), Set.of(Verb.PLANE_TO_THICKNESS, Verb.RIP, Verb.CUT_TO_FIT));
     names.unread("makes", s.operation().makes(), Set.of(Verb.RIP, Verb.GLUE, Verb.DRY_FIT));
   }
 

@@ -98,4 +98,31 @@ class ShopReaderTest {
         .singleElement()
         .satisfies(f -> assertThat(f.code()).isEqualTo("empty-file"));
   }
+
+  @ParameterizedTest
+  @CsvSource({
+    "inch, kerf, 3, 3 mm",
+    "inch, rip_shortest, 300, 300 mm",
+    "inch, hand_distance, 150, 150 mm",
+    "mm, kerf, 1/8, 1/8 in",
+    "mm, rip_shortest, 12, 12 in",
+    "mm, hand_distance, 6, 6 in"
+  })
+  void findsANumberInTheWrongUnit(String unit, String name, String value, String meant) {
+    String text =
+        "{packetwright: 1, shop: S, units: %s, machines: {table_saw: {count: 1, %s: %s}}}";
+    assertThat(read(text.formatted(unit, name, value)).findings())
+        .singleElement()
+        .satisfies(f -> assertThat(f.hint()).contains("`" + meant + "`"));
+    assertThat(read(text.formatted(unit, name, meant)).findings()).isEmpty();
+  }
+
+  @Test
+  void findsAShopWithNothingInIt() {
+    String text = "{packetwright: 1, shop: S, units: inch, machines: {}, hand_tools: [%s]}";
+    assertThat(read(text.formatted("")).findings())
+        .extracting(f -> f.code())
+        .containsExactly("empty-shop");
+    assertThat(read(text.formatted("chisel")).findings()).isEmpty();
+  }
 }

@@ -30,6 +30,7 @@ class TemplateFillerTest {
         PACKET.handed(),
         PACKET.blanks(),
         PACKET.steps(),
+        PACKET.machines(),
         PACKET.fitting(),
         PACKET.quiz(),
         PACKET.rubric(),

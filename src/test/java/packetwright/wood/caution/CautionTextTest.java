@@ -68,7 +68,8 @@ class CautionTextTest {
   /** Paragraphs of 29 CFR 1910.213 whose text was seen to say what the rule is about. */
   @Test
   void citesOnlyParagraphsThatSayIt() {
-    Set<String> seen = Set.of("(b)(1)", "(c)(1)", "(c)(2)", "(i)(1)", "(j)(3)", "(p)(4)");
+    Set<String> seen =
+        Set.of("(a)(6)", "(b)(1)", "(c)(1)", "(c)(2)", "(i)(1)", "(j)(3)", "(n)", "(p)(4)");
     assertThat(RULES)
         .extracting(HazardRule::source)
         .filteredOn(s -> s.contains("1910.213"))

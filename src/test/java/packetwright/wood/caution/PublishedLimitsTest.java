@@ -26,8 +26,12 @@ class PublishedLimitsTest {
 
   static Stream<Published> published() {
     return Stream.of(
-        new Published("table_saw.hand_distance", List.of(384, 384, 384)),
+        new Published("table_saw.push_stick_at", List.of(384, 384)),
+        new Published("table_saw.hand_distance", List.of(320, 256)),
+        new Published("table_saw.blade_above", List.of(16, 16, 16)),
         new Published("table_saw.rip_shortest", List.of(768, 768)),
+        new Published("table_saw.gauge_shortest", List.of(768, 768)),
+        new Published("miter_saw.hand_distance", List.of(384)),
         new Published("jointer.shortest", List.of(768, 768, 768, 768, 896)),
         new Published("jointer.thinnest", List.of(16, 16, 24, 32)),
         new Published("jointer.depth_per_pass", List.of(4, 4, 4, 2)),

@@ -5,6 +5,7 @@ import static packetwright.definition.procedure.Operation.Control.CLAMPS;
 import static packetwright.definition.procedure.Operation.Control.JIG;
 import static packetwright.definition.procedure.Operation.Control.PUSH_BLOCK;
 import static packetwright.definition.procedure.Operation.Control.PUSH_STICK;
+import static packetwright.definition.procedure.Operation.Control.SHOOTING_BOARD;
 import static packetwright.wood.caution.CautionRulesTest.row;
 import static packetwright.wood.caution.CautionRulesTest.under;
 import static packetwright.wood.caution.CautionRulesTest.upTo;
@@ -132,6 +133,10 @@ final class ToolRows {
             "hole_near_edge",
             DRILL.where("set.across", 4 * INCH - 23),
             DRILL.where("set.across", 4 * INCH - 24)),
+        row( // 1 1/2 in wide: what counts is an inch of wood
+            "hole_near_edge",
+            DRILL.where("set.diameter", 96).where("set.across", INCH + 47),
+            DRILL.where("set.diameter", 96).where("set.across", INCH + 48)),
         under("hole_near_edge", DRILL_BY_HAND, "set.across", 24),
         row("chuck_key", DRILL, DRILL_BY_HAND),
         row("drill_chips", DRILL, DRILL_BY_HAND),
@@ -224,6 +229,8 @@ final class ToolRows {
         row("chisel_edge", BENCH, PLANE),
         row("edge_tool", PLANE, BENCH),
         row("edge_tool", at(Verb.CUT, MachineKind.MARKING_KNIFE), HAND_SAW),
+        row("edge_tool", at(Verb.CUT, MachineKind.PLOW_PLANE), HAND_SAW),
+        row("hand_saw_jump", at(Verb.SAW_CURVE, MachineKind.COPING_SAW), PLANE),
         row("hand_saw_jump", HAND_SAW, PLANE),
         under("short_in_hand", HAND_SAW, "length", 3 * INCH),
         under("short_in_hand", PLANE, "length", 4 * INCH),
@@ -231,6 +238,8 @@ final class ToolRows {
             "end_grain_splits",
             PLANE,
             at(Verb.CUT_TO_FIT, MachineKind.BLOCK_PLANE).where("set.width", INCH)),
+        row("end_grain_splits", PLANE, PLANE.with(SHOOTING_BOARD)),
+        row("end_grain_splits", PLANE, PLANE.with(BACKER)),
         row("end_grain_splits", at(Verb.SQUARE_END, MachineKind.BLOCK_PLANE), HAND_SAW),
         row("edge_tools_carried", HAND_SAW, SCREW),
         row("edge_tools_carried", BENCH, ROUT),
@@ -336,6 +345,14 @@ final class ToolRows {
         row(
             "clamps-missing",
             HAND_SAW.where("length", INCH),
+            HAND_SAW.with(CLAMPS).where("length", INCH)),
+        row(
+            "clamps-missing",
+            PLANE.where("length", INCH),
+            PLANE.with(SHOOTING_BOARD).where("length", INCH)),
+        row(
+            "clamps-missing", // a saw pushes the piece off its board
+            HAND_SAW.with(SHOOTING_BOARD).where("length", INCH),
             HAND_SAW.with(CLAMPS).where("length", INCH)),
         row("clamps-missing", SCREW, SCREW.with(CLAMPS)),
         row(

@@ -1,6 +1,7 @@
 package packetwright.wood.caution;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -45,6 +46,8 @@ record TrialOperation(
     boolean parts,
     boolean cuts,
     Operation.By by) {
+  private static final String SIDE = "side.";
+
   private static final Map<String, String> DATUMS =
       Map.of("set.inset", "left", "set.across", "bottom");
 
@@ -128,6 +131,15 @@ record TrialOperation(
     return new TrialOperation(verb, tool, controls, stop, step, piece, more, feed, parts, cuts, by);
   }
 
+  /** Works a side. */
+  TrialOperation working(String side) {
+    return where(SIDE + side, 1);
+  }
+
+  private List<Side> sides() {
+    return Arrays.stream(Side.values()).filter(s -> amounts.containsKey(SIDE + s.word())).toList();
+  }
+
   private Length amount(String name, long otherwise) {
     return Length.ofInches(amounts.getOrDefault(name, otherwise), 64);
   }
@@ -144,7 +156,7 @@ record TrialOperation(
             null,
             null,
             List.of(),
-            List.of(),
+            sides(),
             null,
             stop,
             1,
