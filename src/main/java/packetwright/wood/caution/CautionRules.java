@@ -120,7 +120,7 @@ public final class CautionRules {
   /** What the rules say about a procedure; the reasons print lengths in the shop's unit. */
   public Verdict apply(Run run, Shop shop, Words words) {
     Rule rule = new Rule(Rational.ONE, shop.unit() == Unit.INCH ? Unit.INCH : Unit.MILLIMETRE);
-    RefusalReport report = new RefusalReport(run, rule);
+    RefusalReport report = new RefusalReport(rule);
     Printing printing = new Printing(words, rule, report);
     List<Refused> refused = new ArrayList<>();
     Map<String, Caution> merged = new LinkedHashMap<>();

@@ -108,7 +108,6 @@ final class RuleReader {
             when,
             text(refusal, "message"),
             text(refusal, "hint"),
-            refusal.text("longer", ""),
             control(refusal),
             text(refusal, "waivable").equals("true"));
   }
