@@ -74,8 +74,7 @@ class CautionPlacesTest {
     Packets.Documents documents = documents(lesson);
     List<String> machines = new ArrayList<>();
     for (MachineRules machine :
-        Stream.concat(
-                documents.student().machines().stream(), documents.key().machines().stream())
+        Stream.concat(documents.student().machines().stream(), documents.key().machines().stream())
             .toList()) {
       said(machine.panels()).forEach(machines::add);
     }

@@ -18,10 +18,7 @@ class DryFitTest {
 
   private static Piece piece(int length, int width, int eighths, boolean isSheet) {
     return new Piece(
-        Length.ofInches(length),
-        Length.ofInches(width),
-        Length.ofInches(eighths, 8),
-        isSheet);
+        Length.ofInches(length), Length.ofInches(width), Length.ofInches(eighths, 8), isSheet);
   }
 
   @ParameterizedTest(name = "{0} in by {1} in, {2} eighths thick, sheet {3}: {4}, {5}")

@@ -41,7 +41,8 @@ class PrintedWordsTest {
 
   /** A least size as such; what a helper measures at least names no machine in its sentence. */
   private static final Pattern LEAST =
-      Pattern.compile("(?i)\\b(at least|no less than|not under|down to) [0-9][^.;:]* (in|mm|ft)\\b");
+      Pattern.compile(
+          "(?i)\\b(at least|no less than|not under|down to) [0-9][^.;:]* (in|mm|ft)\\b");
 
   private static final Pattern PERMISSION =
       Pattern.compile(
@@ -61,8 +62,7 @@ class PrintedWordsTest {
     List<String> wrong = new ArrayList<>();
     for (String sentence : text.replaceAll("\\s+", " ").split("(?<=[.;:?!]) ")) {
       boolean isLeast = LEAST.matcher(sentence).find() && MACHINE.matcher(sentence).find();
-      boolean isAdvice =
-          FORBIDDEN.matcher(sentence).find() && !FORBIDS.matcher(sentence).find();
+      boolean isAdvice = FORBIDDEN.matcher(sentence).find() && !FORBIDS.matcher(sentence).find();
       if (PRAISE.matcher(sentence).find()
           || PERMISSION.matcher(sentence).find()
           || isLeast
