@@ -60,7 +60,7 @@ class PrintedWordsTest {
 
   static List<String> wrong(String text) {
     List<String> wrong = new ArrayList<>();
-    for (String sentence : text.replaceAll("\\s+", " ").split("(?<=[.;:?!]) ")) {
+    for (String sentence : text.replaceAll("\\s+", " ").split("(?<=[.;:?!]) ", -1)) {
       boolean isLeast = LEAST.matcher(sentence).find() && MACHINE.matcher(sentence).find();
       boolean isAdvice = FORBIDDEN.matcher(sentence).find() && !FORBIDS.matcher(sentence).find();
       if (PRAISE.matcher(sentence).find()
@@ -99,7 +99,7 @@ class PrintedWordsTest {
   void noStudentPacketHoldsThem(String sample) throws IOException {
     ProjectFolder folder = ProjectFolder.sample(sample);
     Project project = ProjectReader.read(folder).value();
-    Set<String> all = project.options().keySet();
+    Set<String> all = project.options().names();
     int seen = 0;
     for (String shop : List.of("", "built-in", "hand-tools")) {
       for (Set<String> options : all.isEmpty() ? List.of(all) : List.of(Set.<String>of(), all)) {

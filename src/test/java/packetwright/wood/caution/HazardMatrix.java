@@ -7,15 +7,21 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import packetwright.definition.procedure.Verb;
 import packetwright.definition.shop.MachineKind;
 import packetwright.text.document.Node;
+import packetwright.text.formula.Formula;
+import packetwright.text.measure.Unit;
+import packetwright.text.source.Located;
+import packetwright.text.source.Span;
 import packetwright.wood.operation.ToolCheck;
 
 /** Machines by kinds of hazard: the rules of each cell, or why there are none. */
 final class HazardMatrix {
   private static final RuleFile.Rules ALL = RuleFile.read();
   private static final Firing FIRING = new Firing(new MachineLimits(Map.of(), ALL.limits()));
+  private static final Formula OWN_WORK = ownWork();
   private static final String WET = "glue_and_finish";
 
   private HazardMatrix() {}
@@ -76,10 +82,25 @@ final class HazardMatrix {
         .toList();
   }
 
-  /** Whether a rule can fire at a tool, at work that is done there. */
+  /** Whether a rule can fire at a tool, at work that is the tool's own or a clamp's. */
   static boolean concerns(HazardRule rule, MachineKind tool) {
-    boolean isUsed = Arrays.stream(Verb.values()).anyMatch(verb -> ToolCheck.isDone(verb, tool));
-    return isUsed && FIRING.at(rule, rule.when()).contains(tool);
+    return tool == MachineKind.CLAMP
+        ? FIRING.at(rule, rule.when()).contains(tool)
+        : FIRING.at(rule, rule.when(), OWN_WORK).contains(tool);
+  }
+
+  /** Work that any tool may help with is the clamp's here. */
+  private static Formula ownWork() {
+    String shared =
+        Arrays.stream(Verb.values())
+            .filter(
+                verb ->
+                    Arrays.stream(MachineKind.values()).allMatch(t -> ToolCheck.isDone(verb, t)))
+            .map(verb -> "is_" + verb.word())
+            .collect(Collectors.joining(" or "));
+    String text = "not (" + shared + ")";
+    Span at = new Span("test", 1, 1, text.length());
+    return Formula.parse(new Located<>(text, at), Unit.INCH).value();
   }
 
   /** The file of a row. */
@@ -101,7 +122,7 @@ final class HazardMatrix {
     List<String> heads = Arrays.stream(Hazard.values()).map(h -> plain(h.word())).toList();
     text.append("| |").append(String.join("|", heads)).append("|\n|---|");
     text.append(":-:|".repeat(heads.size())).append('\n');
-    Map<String, Map<Hazard, Cell>> rows = cells();
+    Map<String, Map<Hazard, Cell>> rows = grouped();
     rows.forEach(
         (name, row) -> {
           text.append("| ").append(plain(name)).append(" |");
@@ -113,6 +134,33 @@ final class HazardMatrix {
         (name, row) ->
             text.append("\n**").append(plain(name)).append("** ").append(told(row)).append('\n'));
     return text.toString();
+  }
+
+  /** With all hand tools in one row; a reason there is of those without a rule. */
+  private static Map<String, Map<Hazard, Cell>> grouped() {
+    Map<String, Map<Hazard, Cell>> rows = new LinkedHashMap<>();
+    cells()
+        .forEach(
+            (name, row) -> {
+              MachineKind tool = MachineKind.of(name);
+              String group = tool == null || tool.isPowered() ? name : "hand_tools";
+              rows.merge(group, row, HazardMatrix::joined);
+            });
+    return rows;
+  }
+
+  private static Map<Hazard, Cell> joined(Map<Hazard, Cell> one, Map<Hazard, Cell> other) {
+    Map<Hazard, Cell> joined = new LinkedHashMap<>(one);
+    other.forEach(
+        (hazard, cell) ->
+            joined.merge(
+                hazard,
+                cell,
+                (a, b) ->
+                    new Cell(
+                        Stream.concat(a.rules().stream(), b.rules().stream()).distinct().toList(),
+                        a.reason())));
+    return joined;
   }
 
   private static String told(Map<Hazard, Cell> row) {
