@@ -76,9 +76,8 @@ final class WaysOut {
       if (ways.isEmpty()) {
         String why =
             isCut
-                ? ", with other changes: of those tried until the search was cut, none helps by itself"
-                : ", with other changes: no earlier step, other tool of this shop or longer blank"
-                    + " helps by itself";
+                ? "; the search for another way was cut short"
+                : "; no earlier step, other tool of this shop or longer blank that was tried helps";
         return finding.hinting(finding.hint() + why);
       }
       List<String> words = ways.stream().map(WayOut::words).toList();
