@@ -214,7 +214,11 @@ final class CautionPlaces {
     if (tool == null || own.isEmpty() || own.size() == cuts.size()) {
       return Naming.nothing();
     }
-    return words.list(own.stream().map(r -> naming.work(r.operation())).distinct().toList());
+    return own.stream()
+        .map(r -> naming.work(r.operation()))
+        .distinct()
+        .reduce((a, b) -> words.say("packet.caution.works", a, b))
+        .orElseThrow();
   }
 
   // ---- on the page of the machines
