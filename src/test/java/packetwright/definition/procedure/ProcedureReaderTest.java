@@ -44,7 +44,7 @@ class ProcedureReaderTest {
         ProcedureReader.read(
             "procedure.md",
             box.text("procedure.md").value(),
-            new Variant(shop, Set.of("brads"), Set.of()));
+            new Variant(shop, Set.of("brads", "plain_lid"), Set.of()));
     assertThat(read.findings()).isEmpty();
     assertThat(read.value().steps()).hasSize(20);
     assertThat(read.value().steps().get(6).id()).isEqualTo("cut-the-grooves");
