@@ -241,6 +241,45 @@ class ProcedureReaderTest {
   }
 
   @Test
+  void readsAPassageUnlessAnOptionIsOn() {
+    String text = "## One\nAlways.\n### Unless brads\nGlue.\n### If brads\nNail.\n";
+    assertThat(paragraphs(read(text).value())).containsExactly("Always.", "Glue.");
+    assertThat(paragraphs(read(text, "brads").value())).containsExactly("Always.", "Nail.");
+  }
+
+  @Test
+  void readsAPassageInsideAnother() {
+    String text =
+        """
+        ## One
+        ### If brads
+        Nail.
+        #### With nailer
+        Nailer.
+        #### With chisel
+        Chisel.
+        ### With chisel
+        Common.
+        #### Unless brads
+        Glue.
+        """;
+    assertThat(paragraphs(read(text).value())).containsExactly("Common.", "Glue.");
+    assertThat(paragraphs(read(text, "brads").value()))
+        .containsExactly("Nail.", "Nailer.", "Common.");
+  }
+
+  private static List<String> paragraphs(Procedure procedure) {
+    return procedure.steps().get(0).prose().stream()
+        .map(b -> ((Block.Text) ((Block.Paragraph) b).spans().get(0)).text())
+        .toList();
+  }
+
+  @Test
+  void tellsWhichOptionsItAsksFor() {
+    assertThat(read("## One\na\n### Unless brads\nb\n").value().options()).containsExactly("brads");
+  }
+
+  @Test
   void reportsNamesThatAreNotKnown() {
     assertThat(
             read("## A\n{step: b}\n## A\nx\n### With tabel_saw\nx\n### If brad\nx\n### Else\nx\n")
