@@ -14,7 +14,7 @@ import packetwright.text.measure.Rational;
 import packetwright.text.measure.Unit;
 import packetwright.text.source.Located;
 import packetwright.text.source.Span;
-import packetwright.wood.caution.LooserLimit.Published;
+import packetwright.wood.caution.ComparedLimit.Published;
 
 /**
  * Our limits beside those that others publish: notes on a school's manual, a high school's shop
