@@ -59,6 +59,39 @@ class MainTest {
                 ""));
   }
 
+  @Test
+  void checksEveryCombinationOfTheOptions() {
+    assertThat(run("check", "nest-box", "--all-options"))
+        .isEqualTo(
+            new Ended(
+                0,
+                """
+                Nest box: 14 steps, 28 operations; all 6 pieces come out as drawn
+                Nest box, with predator_guard: 17 steps, 34 operations; all 7 pieces come out as drawn
+                """,
+                ""));
+  }
+
+  @Test
+  void saysWhichCombinationHasErrors() throws IOException {
+    Path folder = sampleWith("procedure.md", "### Unless plain_lid\n", "");
+    Ended ended = run("check", folder.toString(), "--all-options", "--option", "brads");
+    assertThat(ended.status()).isEqualTo(1);
+    assertThat(ended.out())
+        .contains("with brads: 20 steps", "errors, with brads and plain_lid")
+        .hasLineCount(2);
+    assertThat(ended.err()).contains("stands only without the option `plain_lid`");
+  }
+
+  @Test
+  void namesTheOptionThatWasMeant() {
+    for (String command : List.of("check", "show", "make")) {
+      Ended ended = run(command, "nest-box", "--option", "predator_gard");
+      assertThat(ended.status()).isEqualTo(1);
+      assertThat(ended.err()).contains("--option:1:1", "try: write `predator_guard`");
+    }
+  }
+
   @ParameterizedTest
   @CsvSource({
     "end_length, 'end_length         4 1/2 in', 'box_width - 2 * tongue'",

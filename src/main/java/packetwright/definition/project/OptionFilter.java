@@ -37,7 +37,8 @@ final class OptionFilter {
           "joints");
 
   /** Keys whose values are rows in order. */
-  private static final Set<String> LISTS = Set.of("requires", "objectives", "rubric", "questions");
+  private static final Set<String> LISTS =
+      Set.of("requires", "objectives", "rubric", "accepted", "questions");
 
   private final Options options;
   private final Findings findings;

@@ -34,6 +34,14 @@ record MachineValues(Unit unit) {
           Map.entry("depth_per_pass", range(1, 1000, 12)),
           Map.entry("deepest", range(1, 16, 24)),
           Map.entry("hand_distance", range(1, 1, 36)),
+          Map.entry("hand_width", range(2, 1, 8)),
+          Map.entry("push_stick_at", range(3, 1, 36)),
+          Map.entry("push_block_at", range(1, 1, 36)),
+          Map.entry("blade_above", range(1, 16, 1)),
+          Map.entry("offcut_shortest", range(1, 2, 24)),
+          Map.entry("strip_narrowest", range(1, 16, 6)),
+          Map.entry("overhang", range(6, 1, 120)),
+          Map.entry("stack_widest", range(1, 4, 2)),
           Map.entry("radius", range(1, 16, 48)),
           Map.entry("throat", range(2, 1, 72)));
 

@@ -9,10 +9,9 @@ import packetwright.text.source.Located;
 import packetwright.text.source.Span;
 
 /**
- * Sizes of whatever machine does a kind of work in a shop: of the first that it has in the list of
- * those that can. Where it has none of them, a hand tool does the work, which has no least length.
- * What a machine that is there should state and does not is left out, so that a formula that needs
- * it is a finding.
+ * Sizes of whatever machines do a kind of work in a shop. Where it has none of them, a hand tool
+ * does the work, which has no least length. What a machine that is there should state and does not
+ * is left out, so that a formula that needs it is a finding.
  */
 final class StandIns {
   /** Of the saw that cuts boards to length. */
@@ -32,19 +31,19 @@ final class StandIns {
   private static final List<Value> CROSSCUTTING =
       List.of(new Value(MachineKind.MITER_SAW, "kerf"), new Value(MachineKind.TABLE_SAW, "kerf"));
 
-  /** Other work, by the name of its size. */
+  /**
+   * Other work, by the name of its size; where a piece goes through several machines, the greatest
+   * counts.
+   */
   private static final Map<String, List<Value>> LEAST =
       Map.of(
-          "rip_shortest",
-          List.of(
-              new Value(MachineKind.TABLE_SAW, "rip_shortest"),
-              new Value(MachineKind.BAND_SAW, "shortest")),
-          "plane_shortest",
-          List.of(new Value(MachineKind.PLANER, "shortest")),
-          "gauge_shortest",
-          List.of(
-              new Value(MachineKind.DADO_SET, "gauge_shortest"),
-              new Value(MachineKind.TABLE_SAW, "gauge_shortest")));
+          "gauge_shortest", List.of(new Value(MachineKind.DADO_SET, "gauge_shortest")),
+          "held_shortest", List.of(new Value(MachineKind.MITER_SAW, "held_shortest")),
+          "mill_shortest",
+              List.of(
+                  new Value(MachineKind.JOINTER, "shortest"),
+                  new Value(MachineKind.PLANER, "shortest")),
+          "rip_shortest", List.of(new Value(MachineKind.TABLE_SAW, "rip_shortest")));
 
   static Map<String, Located<Length>> of(Shop shop) {
     Map<String, Located<Length>> sizes = new LinkedHashMap<>();
@@ -55,13 +54,9 @@ final class StandIns {
     }
     LEAST.forEach(
         (name, values) -> {
-          Value here = first(shop, values);
-          Located<Length> size =
-              here == null
-                  ? new Located<>(Length.ZERO, Span.startOf(shop.name()))
-                  : stated(shop, here);
-          if (size != null) {
-            sizes.put(name, size);
+          Located<Length> least = greatest(shop, values);
+          if (least != null) {
+            sizes.put(name, least);
           }
         });
     return sizes;
@@ -69,6 +64,19 @@ final class StandIns {
 
   private static @Nullable Value first(Shop shop, List<Value> values) {
     return values.stream().filter(v -> shop.has(v.kind())).findFirst().orElse(null);
+  }
+
+  /** Of those that the shop has; zero where it has none, nothing where one does not say. */
+  private static @Nullable Located<Length> greatest(Shop shop, List<Value> values) {
+    Located<Length> greatest = new Located<>(Length.ZERO, Span.startOf(shop.name()));
+    for (Value value : values) {
+      Located<Length> stated = shop.has(value.kind()) ? stated(shop, value) : greatest;
+      if (stated == null) {
+        return null;
+      }
+      greatest = stated.value().isMore(greatest.value()) ? stated : greatest;
+    }
+    return greatest;
   }
 
   private static @Nullable Located<Length> stated(Shop shop, Value value) {

@@ -22,6 +22,8 @@ import packetwright.text.words.Phrase;
  * @param form which form of the quiz the answers belong to
  * @param answers of the quiz
  * @param looser limits that the shop has set looser than ours
+ * @param accepted refusals that the instructor answers for
+ * @param disputed limits on which published values differ
  * @param safety each rule that fired, most severe first
  */
 public record AnswerKey(
@@ -40,7 +42,9 @@ public record AnswerKey(
     List<FittingTable> fitting,
     String form,
     List<Answer> answers,
-    List<Looser> looser,
+    List<LimitRow> looser,
+    List<AcceptedRow> accepted,
+    List<LimitRow> disputed,
     List<Safety> safety) {
   /** Keeps its own copies. */
   public AnswerKey {
@@ -58,6 +62,8 @@ public record AnswerKey(
     fitting = List.copyOf(fitting);
     answers = List.copyOf(answers);
     looser = List.copyOf(looser);
+    accepted = List.copyOf(accepted);
+    disputed = List.copyOf(disputed);
     safety = List.copyOf(safety);
   }
 
@@ -291,13 +297,37 @@ public record AnswerKey(
   }
 
   /**
-   * A limit that the shop has set looser than our own.
+   * A limit of a machine.
    *
    * @param machine as printed
    * @param limit what is limited
-   * @param stated by the shop
+   * @param stated in this shop
    * @param own ours
    * @param source of ours
+   * @param published each value that others publish, and who
    */
-  public record Looser(Phrase machine, Phrase limit, Phrase stated, Phrase own, Phrase source) {}
+  public record LimitRow(
+      Phrase machine,
+      Phrase limit,
+      Phrase stated,
+      Phrase own,
+      Phrase source,
+      List<Phrase> published) {
+    /** Keeps its own copy. */
+    public LimitRow {
+      published = List.copyOf(published);
+    }
+  }
+
+  /**
+   * A refusal that the instructor answers for.
+   *
+   * @param mark of the step
+   * @param title of the step
+   * @param code of the refusal
+   * @param message what is refused
+   * @param because the instructor's reason
+   */
+  public record AcceptedRow(
+      String mark, String title, String code, Phrase message, Phrase because) {}
 }

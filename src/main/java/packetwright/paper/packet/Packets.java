@@ -109,6 +109,8 @@ public final class Packets {
         quiz.form(),
         KeyTables.answers(quiz),
         safety.looser(),
+        safety.accepted(),
+        safety.disputed(),
         safety.fired());
   }
 

@@ -9,8 +9,9 @@ import java.util.Map;
 import java.util.Set;
 import packetwright.definition.procedure.Step;
 import packetwright.definition.shop.MachineKind;
+import packetwright.paper.packet.AnswerKey.AcceptedRow;
 import packetwright.paper.packet.AnswerKey.Fired;
-import packetwright.paper.packet.AnswerKey.Looser;
+import packetwright.paper.packet.AnswerKey.LimitRow;
 import packetwright.paper.packet.AnswerKey.Safety;
 import packetwright.plan.lesson.Lesson;
 import packetwright.text.measure.Length;
@@ -20,24 +21,56 @@ import packetwright.text.words.Words;
 import packetwright.wood.caution.Caution;
 import packetwright.wood.caution.Caution.Firing;
 import packetwright.wood.caution.CautionRules;
-import packetwright.wood.caution.LooserLimit;
+import packetwright.wood.caution.ComparedLimit;
 
 /** The key's safety page: which rules fired, where, why, and on whose word. */
 record SafetyPage(Lesson lesson, Naming naming) {
   /** Where the shop allows more than our own limits do. */
-  List<Looser> looser() {
-    return CautionRules.builtIn().looserLimits(lesson.shop()).stream().map(this::looser).toList();
+  List<LimitRow> looser() {
+    return rows(CautionRules.builtIn().looserLimits(lesson.shop()));
   }
 
-  private Looser looser(LooserLimit limit) {
+  /** Where others publish another value, for the machines of this procedure. */
+  List<LimitRow> disputed() {
+    return rows(
+        CautionRules.builtIn().disputedLimits(lesson.shop()).stream()
+            .filter(
+                limit ->
+                    lesson.run().operations().stream()
+                        .anyMatch(run -> run.tool() == MachineKind.of(limit.machine())))
+            .toList());
+  }
+
+  private List<LimitRow> rows(List<ComparedLimit> limits) {
+    return limits.stream().map(this::row).toList();
+  }
+
+  private LimitRow row(ComparedLimit limit) {
     MachineKind kind = MachineKind.of(limit.machine());
     String machine = kind == null ? Naming.title(limit.machine()) : naming.machine(kind);
-    return new Looser(
+    return new LimitRow(
         Phrase.of(machine),
         words().say("packet.limit." + limit.name()),
         exactly(limit.stated()),
         exactly(limit.own()),
-        Naming.typeset(limit.source()));
+        Naming.typeset(limit.source()),
+        limit.published().stream()
+            .map(p -> words().say("packet.safety.published.by", exactly(p.is()), p.by()))
+            .toList());
+  }
+
+  /** The refusals that the instructor answers for. */
+  List<AcceptedRow> accepted() {
+    return lesson.accepted().stream()
+        .map(
+            a ->
+                new AcceptedRow(
+                    a.refused().run().step().mark(),
+                    a.refused().run().step().title(),
+                    a.refused().finding().code(),
+                    Naming.typeset(a.refused().finding().message()),
+                    Naming.typeset(a.because())))
+        .toList();
   }
 
   /** Each rule that fired, most severe first. */
@@ -56,7 +89,9 @@ record SafetyPage(Lesson lesson, Naming naming) {
         severity,
         words().say("packet.signal." + severity),
         CautionPlaces.statement(first),
-        Naming.typeset(first.source()),
+        first.isLocal()
+            ? words().say("packet.safety.local", first.source())
+            : Naming.typeset(first.source()),
         cautions.stream().map(this::fired).toList());
   }
 

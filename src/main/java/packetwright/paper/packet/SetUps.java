@@ -12,7 +12,6 @@ import packetwright.definition.procedure.Operation.Control;
 import packetwright.definition.procedure.Verb;
 import packetwright.definition.project.Project.Bought;
 import packetwright.definition.project.Side;
-import packetwright.definition.shop.Machine;
 import packetwright.definition.shop.MachineKind;
 import packetwright.paper.packet.PacketStep.Check;
 import packetwright.plan.lesson.Lesson;
@@ -20,6 +19,7 @@ import packetwright.text.measure.Length;
 import packetwright.text.measure.Quantity;
 import packetwright.text.words.Phrase;
 import packetwright.text.words.Words;
+import packetwright.wood.caution.CautionRules;
 import packetwright.wood.operation.OperationRun;
 import packetwright.wood.operation.OperationRun.Feed;
 import packetwright.wood.operation.OperationRun.Work;
@@ -230,20 +230,25 @@ final class SetUps {
             .reduce(Length.ZERO, Length::max);
     if (kind == MachineKind.BAND_SAW) {
       Length stack = thickness.times(Math.max(1, first.operation().stacked()));
-      return words.say("packet.look.guide", size(stack.plus(MOST_ABOVE)), size(stack));
+      Length above = limit(kind, "guide_above");
+      return words.say("packet.look.guide", size(stack.plus(above)), size(stack));
     }
     boolean isTilted = first.settings().stream().anyMatch(s -> s.name().equals("tilt"));
     if (kind != MachineKind.TABLE_SAW || isTilted || !isThrough(first)) {
       return Naming.nothing();
     }
-    Machine saw = first.machine();
-    Length most = saw == null ? MOST_ABOVE : saw.value("blade_above", MOST_ABOVE);
+    Length most = limit(kind, "blade_above");
     Length least = LEAST_ABOVE.min(most);
     return words.say(
         "packet.look.blade_height",
         size(thickness.plus(least)),
         size(thickness.plus(most)),
         size(thickness));
+  }
+
+  private Length limit(MachineKind kind, String name) {
+    Length limit = CautionRules.builtIn().limit(lesson.shop(), kind, name);
+    return limit == null ? MOST_ABOVE : limit;
   }
 
   private Phrase size(Length length) {

@@ -71,6 +71,7 @@ final class Changes {
     List<Kind> kinds = new ArrayList<>();
     kinds.add(Kind.of(positions()));
     kinds.add(Kind.of(tools(true)));
+    kinds.add(control(refused) == Control.JIG ? used(Control.JIG) : Kind.of(List.of()));
     Kind byHand = Kind.of(tools(false));
     if (isSmall) {
       kinds.add(byHand);
@@ -97,9 +98,13 @@ final class Changes {
         .orElse(null);
   }
 
-  /** The control that is missing. */
+  /** The control that is missing, where it lies ready. */
   Kind controls() {
     Control control = control(refused);
+    return control == Control.JIG ? Kind.of(List.of()) : used(control);
+  }
+
+  private Kind used(@Nullable Control control) {
     return Kind.of(
         control == null || old.with().contains(control)
             ? List.of()

@@ -1,5 +1,6 @@
 package packetwright.plan.lesson;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
@@ -65,7 +66,9 @@ public final class Lessons {
   public static Checked<Lesson> workOut(ProjectFolder folder, Request request) {
     Findings findings = new Findings();
     Project project = findings.take(ProjectReader.read(folder, request.options()));
-    Lesson lesson = workOut(folder, request, project, findings);
+    List<WaysOut.Found> refusals = new ArrayList<>();
+    Lesson lesson = workOut(folder, request, new Reading(project, findings, refusals));
+    refusals.forEach(found -> findings.add(found.finding()));
     Options options = project == null ? Options.NONE : project.options();
     List<Finding> sorted =
         findings.list().stream()
@@ -75,6 +78,25 @@ public final class Lessons {
             .toList();
     return new Checked<>(findings.hasErrors() ? null : lesson, sorted);
   }
+
+  /** What is refused under a request, each with the ways out of it. */
+  static List<WaysOut.Found> waysOut(ProjectFolder folder, Request request) {
+    Findings findings = new Findings();
+    Project project = findings.take(ProjectReader.read(folder, request.options()));
+    List<WaysOut.Found> refusals = new ArrayList<>();
+    workOut(folder, request, new Reading(project, findings, refusals));
+    return refusals;
+  }
+
+  /**
+   * A project while it is worked out.
+   *
+   * @param project as read, or none
+   * @param findings takes what is found
+   * @param refusals takes what is refused and not accepted
+   */
+  private record Reading(
+      @Nullable Project project, Findings findings, List<WaysOut.Found> refusals) {}
 
   /**
    * The same request with every set of options that can be on together in its shop and holds those
@@ -94,8 +116,9 @@ public final class Lessons {
     return requests.isEmpty() ? List.of(request) : requests;
   }
 
-  private static @Nullable Lesson workOut(
-      ProjectFolder folder, Request request, @Nullable Project project, Findings findings) {
+  private static @Nullable Lesson workOut(ProjectFolder folder, Request request, Reading reading) {
+    Project project = reading.project();
+    Findings findings = reading.findings();
     Shop shop = findings.take(shop(folder, request));
     CautionRules rules = shop == null ? null : findings.take(CautionRules.of(shop));
     // What is wrong in the procedure is said even where the project or the shop cannot be read.
@@ -136,9 +159,7 @@ public final class Lessons {
     }
     Verdict verdict = plan.verdict(run);
     Acceptance acceptance = Acceptance.of(project, verdict.refused(), findings);
-    new WaysOut(plan, verdict.refused())
-        .of(acceptance.standing())
-        .forEach(found -> findings.add(found.finding()));
+    reading.refusals().addAll(new WaysOut(plan, verdict.refused()).of(acceptance.standing()));
     Choices choices =
         new Choices(
             shop,

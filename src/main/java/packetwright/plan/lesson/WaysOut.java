@@ -1,6 +1,7 @@
 package packetwright.plan.lesson;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -10,10 +11,12 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import packetwright.definition.procedure.Operation;
 import packetwright.definition.procedure.Operation.Control;
+import packetwright.definition.shop.MachineKind;
 import packetwright.text.source.Finding;
-import packetwright.wood.caution.Hazard;
 import packetwright.wood.caution.Refused;
 import packetwright.wood.caution.Verdict;
+import packetwright.wood.operation.OperationRun;
+import packetwright.wood.operation.OperationRun.Work;
 import packetwright.wood.operation.Run;
 
 /**
@@ -38,6 +41,10 @@ final class WaysOut {
 
   /** How often a control is added that another rule asks for at the changed operation. */
   private static final int ROUNDS = 4;
+
+  /** Machines whose guard comes off for a cut that does not go through. */
+  private static final Set<MachineKind> OPEN =
+      EnumSet.of(MachineKind.DADO_SET, MachineKind.TABLE_SAW);
 
   private final Plan plan;
   private final Set<String> known = new HashSet<>();
@@ -193,13 +200,19 @@ final class WaysOut {
         .toList();
   }
 
-  /** The changed operation with each control that is asked for; none where that does not help. */
+  /**
+   * The changed operation with each control that is asked for; none where that does not help. A jig
+   * has to be made, so that none is counted on beside another change.
+   */
   private static @Nullable Operation withControls(Change change, List<Refused> fresh) {
     Set<Control> asked = new LinkedHashSet<>();
     for (Refused refused : fresh) {
       Control control = Changes.control(refused);
       boolean isThere = refused.run().operation().place().equals(change.instead().place());
-      if (control == null || !isThere || change.instead().with().contains(control)) {
+      if (control == null
+          || control == Control.JIG
+          || !isThere
+          || change.instead().with().contains(control)) {
         return null;
       }
       asked.add(control);
@@ -208,17 +221,17 @@ final class WaysOut {
     return change.saying(changed).instead().equals(changed) ? changed : null;
   }
 
-  /** Whether the changed operation is at another machine now, and one without its guard. */
+  /** Whether the changed operation hides its cutter in the wood, where no guard covers it. */
   private static boolean takesGuardOff(WayOut way) {
     Operation now = way.change().instead();
-    Run run = way.plan().run();
+    OperationRun run = way.plan().runOf(now);
+    Work work = run == null ? null : run.work();
     return run != null
+        && work != null
         && now.at() != null
         && !now.at().equals(way.change().old().at())
-        && way.plan().verdict(run).cautions().stream()
-            .filter(c -> c.against() == Hazard.GUARD)
-            .flatMap(c -> c.fired().stream())
-            .anyMatch(f -> f.run().operation().place().equals(now.place()));
+        && OPEN.contains(now.at().value())
+        && !work.isThrough();
   }
 
   private static String key(Refused refused) {

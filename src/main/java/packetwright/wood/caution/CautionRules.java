@@ -9,6 +9,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.BiPredicate;
 import org.jspecify.annotations.Nullable;
 import packetwright.definition.shop.Machine;
 import packetwright.definition.shop.MachineKind;
@@ -85,15 +86,26 @@ public final class CautionRules {
   }
 
   /** Where a shop's limits allow more than ours, in the order of our limits. */
-  public List<LooserLimit> looserLimits(Shop shop) {
-    List<LooserLimit> looser = new ArrayList<>();
+  public List<ComparedLimit> looserLimits(Shop shop) {
+    return compared(shop, (limit, stated) -> limit.isLooser(stated));
+  }
+
+  /** The limits of a shop's machines on which others publish another value than ours. */
+  public List<ComparedLimit> disputedLimits(Shop shop) {
+    return compared(
+        shop,
+        (limit, stated) -> limit.published().stream().anyMatch(p -> !p.is().equals(limit.is())));
+  }
+
+  private List<ComparedLimit> compared(Shop shop, BiPredicate<Limit, Length> isTold) {
+    List<ComparedLimit> told = new ArrayList<>();
     for (Limit limit : rules.limits().values()) {
       MachineKind kind = MachineKind.of(limit.machine());
       Machine machine = kind == null ? null : shop.machine(kind);
-      if (machine != null && limit.isLooser(machine.value(limit.name(), limit.is()))) {
-        Length stated = machine.value(limit.name(), limit.is());
-        looser.add(
-            new LooserLimit(
+      Length stated = machine == null ? limit.is() : machine.value(limit.name(), limit.is());
+      if (machine != null && isTold.test(limit, stated)) {
+        told.add(
+            new ComparedLimit(
                 limit.machine(),
                 limit.name(),
                 stated,
@@ -102,13 +114,13 @@ public final class CautionRules {
                 limit.published()));
       }
     }
-    return looser;
+    return told;
   }
 
   /** What the rules say about a procedure; the reasons print lengths in the shop's unit. */
   public Verdict apply(Run run, Shop shop, Words words) {
     Rule rule = new Rule(Rational.ONE, shop.unit() == Unit.INCH ? Unit.INCH : Unit.MILLIMETRE);
-    RefusalReport report = new RefusalReport(run, rule);
+    RefusalReport report = new RefusalReport(rule);
     Printing printing = new Printing(words, rule, report);
     List<Refused> refused = new ArrayList<>();
     Map<String, Caution> merged = new LinkedHashMap<>();

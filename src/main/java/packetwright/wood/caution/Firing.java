@@ -87,7 +87,9 @@ record Firing(MachineLimits limits) {
     boolean isUncut = !truths.getOrDefault("work.cuts", true);
     boolean unfed = FEEDS.stream().noneMatch(f -> truths.getOrDefault(f, true));
     boolean isCut =
-        truths.getOrDefault("work.cuts", false) || truths.getOrDefault("work.through", false);
+        truths.getOrDefault("work.cuts", false)
+            || truths.getOrDefault("work.through", false)
+            || truths.getOrDefault("work.ripped", false);
     if (fed.size() > 1 || (isUncut && !fed.isEmpty()) || (isCut && (isUncut || unfed))) {
       return false;
     }

@@ -70,8 +70,7 @@ record HazardRule(
    * @param code of the finding
    * @param when it is refused
    * @param message with amounts by name in braces
-   * @param hint what to do where no earlier step helps
-   * @param longer name of the least length that the piece must have, or empty
+   * @param hint what to do where no way out is found
    * @param control that would answer it, or none
    * @param isWaivable whether an instructor may accept it
    */
@@ -80,7 +79,6 @@ record HazardRule(
       Formula when,
       String message,
       String hint,
-      String longer,
       @Nullable Control control,
       boolean isWaivable) {}
 }

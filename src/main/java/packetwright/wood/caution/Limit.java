@@ -2,7 +2,7 @@ package packetwright.wood.caution;
 
 import java.util.List;
 import packetwright.text.measure.Length;
-import packetwright.wood.caution.LooserLimit.Published;
+import packetwright.wood.caution.ComparedLimit.Published;
 
 /**
  * A machine's limit as we set it, used where the shop states none.

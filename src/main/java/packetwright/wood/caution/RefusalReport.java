@@ -2,23 +2,18 @@ package packetwright.wood.caution;
 
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.jspecify.annotations.Nullable;
-import packetwright.definition.procedure.Verb;
 import packetwright.definition.shop.MachineKind;
 import packetwright.text.measure.Length;
 import packetwright.text.measure.Rule;
 import packetwright.text.source.Finding;
 import packetwright.wood.operation.OperationRun;
-import packetwright.wood.operation.Run;
-import packetwright.wood.workpiece.Workpiece;
 
 /**
- * Says why an operation is refused, and what to do instead.
+ * Says why an operation is refused, and what its rule proposes instead.
  *
- * @param run the whole procedure, to look for an earlier step
  * @param rule to print lengths by
  */
-record RefusalReport(Run run, Rule rule) {
+record RefusalReport(Rule rule) {
   private static final Pattern NAME = Pattern.compile("\\{([a-z_.]+)\\}");
 
   Refused refused(HazardRule rule, HazardRule.Refusal refusal, RunValues values) {
@@ -36,7 +31,7 @@ record RefusalReport(Run run, Rule rule) {
             refusal.code(),
             at.operation().place(),
             filled(refusal.message(), values),
-            hint(refusal, values))
+            refusal.hint())
         .inStep(at.step().label());
   }
 
@@ -61,41 +56,5 @@ record RefusalReport(Run run, Rule rule) {
 
   private String print(Length length) {
     return rule.printExactly(length).toString();
-  }
-
-  private String hint(HazardRule.Refusal refusal, RunValues values) {
-    Workpiece piece = values.piece();
-    boolean isRipOfBlank =
-        values.run().operation().verb().value() == Verb.RIP && piece.name().equals(piece.blank());
-    // Ripped earlier, a blank would be too narrow for the parts that are cut from it in between.
-    if (refusal.longer().isEmpty() || isRipOfBlank) {
-      return refusal.hint();
-    }
-    Length least = values.amount(refusal.longer()).asLength();
-    int step = values.run().step().number();
-    OperationRun earlier = null;
-    for (OperationRun other : run.operations()) {
-      if (other.step().number() < step && longEnough(other, piece.blank(), least) != null) {
-        earlier = other;
-      }
-    }
-    Workpiece then = earlier == null ? null : longEnough(earlier, piece.blank(), least);
-    if (earlier == null || then == null) {
-      return refusal.hint();
-    }
-    return "move this operation to step "
-        + earlier.step().mark()
-        + ", where the piece is "
-        + print(then.solid().length())
-        + " long, or "
-        + refusal.hint();
-  }
-
-  /** A piece of the same blank as it was before an operation, while it was long enough. */
-  private static @Nullable Workpiece longEnough(OperationRun other, String blank, Length least) {
-    return other.before().stream()
-        .filter(p -> p.blank().equals(blank) && !p.solid().length().isLess(least))
-        .findFirst()
-        .orElse(null);
   }
 }

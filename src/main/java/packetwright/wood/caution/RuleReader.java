@@ -52,12 +52,12 @@ final class RuleReader {
   private @Nullable Limit limit(String name, Node.Mapping limit) {
     String[] parts = name.split("\\.", 2);
     Length is = length(limit, "is");
-    List<LooserLimit.Published> published = new ArrayList<>();
+    List<ComparedLimit.Published> published = new ArrayList<>();
     for (Node item : limit.items("published")) {
       Node.Mapping by = (Node.Mapping) item;
       Length value = length(by, "is");
       if (value != null) {
-        published.add(new LooserLimit.Published(value, text(by, "by")));
+        published.add(new ComparedLimit.Published(value, text(by, "by")));
       }
     }
     boolean isLonger = text(limit, "stricter").equals("longer");
@@ -108,7 +108,6 @@ final class RuleReader {
             when,
             text(refusal, "message"),
             text(refusal, "hint"),
-            refusal.text("longer", ""),
             control(refusal),
             text(refusal, "waivable").equals("true"));
   }

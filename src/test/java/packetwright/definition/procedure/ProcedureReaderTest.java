@@ -44,7 +44,7 @@ class ProcedureReaderTest {
         ProcedureReader.read(
             "procedure.md",
             box.text("procedure.md").value(),
-            new Variant(shop, Set.of("brads"), Set.of()));
+            new Variant(shop, Set.of("brads", "plain_lid"), Set.of()));
     assertThat(read.findings()).isEmpty();
     assertThat(read.value().steps()).hasSize(20);
     assertThat(read.value().steps().get(6).id()).isEqualTo("cut-the-grooves");
@@ -238,6 +238,45 @@ class ProcedureReaderTest {
     assertThat(read(text, "brads").value().steps())
         .extracting(Step::label)
         .containsExactly("1, One", "2, Nail", "3, Three");
+  }
+
+  @Test
+  void readsAPassageUnlessAnOptionIsOn() {
+    String text = "## One\nAlways.\n### Unless brads\nGlue.\n### If brads\nNail.\n";
+    assertThat(paragraphs(read(text).value())).containsExactly("Always.", "Glue.");
+    assertThat(paragraphs(read(text, "brads").value())).containsExactly("Always.", "Nail.");
+  }
+
+  @Test
+  void readsAPassageInsideAnother() {
+    String text =
+        """
+        ## One
+        ### If brads
+        Nail.
+        #### With nailer
+        Nailer.
+        #### With chisel
+        Chisel.
+        ### With chisel
+        Common.
+        #### Unless brads
+        Glue.
+        """;
+    assertThat(paragraphs(read(text).value())).containsExactly("Common.", "Glue.");
+    assertThat(paragraphs(read(text, "brads").value()))
+        .containsExactly("Nail.", "Nailer.", "Common.");
+  }
+
+  private static List<String> paragraphs(Procedure procedure) {
+    return procedure.steps().get(0).prose().stream()
+        .map(b -> ((Block.Text) ((Block.Paragraph) b).spans().get(0)).text())
+        .toList();
+  }
+
+  @Test
+  void tellsWhichOptionsItAsksFor() {
+    assertThat(read("## One\na\n### Unless brads\nb\n").value().options()).containsExactly("brads");
   }
 
   @Test

@@ -77,7 +77,7 @@ class ProjectReaderTest {
     assertThat(box().materials().get(0).lengths())
         .extracting(q -> q.value().value())
         .containsExactly(Rational.of(96), Rational.of(120));
-    assertThat(box().supplies().get(2).grits()).containsExactly(100, 150, 220);
+    assertThat(box().supplies().get(1).grits()).containsExactly(100, 150, 220);
     assertThat(box().blanks().get(0).cut())
         .extracting(Located::value)
         .containsExactly("side", "side", "back_end", "front_end");
@@ -124,7 +124,7 @@ class ProjectReaderTest {
             new String[] {"course: Woods 1", "curse: Woods 1"},
             new String[] {"value: 3-1/2", "value: 3,5"},
             new String[] {"units: inch", "units: inches"},
-            new String[] {"front_section: max(table_saw", "front_section: {is: max(table_saw"},
+            new String[] {"front_section: max(shop.rip", "front_section: {is: max(shop.rip"},
             new String[] {"id: sliding-lid-box", "id: Sliding Lid"},
             new String[] {"about: Outside length of the box", "about: Outside length, of the box"},
             new String[] {

@@ -114,7 +114,10 @@ class PacketsTest {
     assertThat(prose(plane)).contains("Plane every wall blank");
     assertThat(plane.settings()).hasSize(1);
     assertThat(plane.cautions()).isNotEmpty();
-    assertThat(plain(plane.check())).contains("Planer: Outfeed clear", "Thickness 1/2 in");
+    assertThat(plane.checks()).hasSize(1);
+    assertThat(plane.checks().get(0).items().stream().map(PacketsTest::plain))
+        .anyMatch(i -> i.startsWith("Outfeed clear"))
+        .anyMatch(i -> i.startsWith("Thickness 1/2 in"));
   }
 
   @Test
@@ -177,16 +180,9 @@ class PacketsTest {
   }
 
   @Test
-  void everyCautionReachesItsStepAndTheSafetyPage() {
-    Lesson lesson = SampleLesson.lesson();
-    long printed =
-        Stream.concat(DOCUMENTS.student().steps().stream(), DOCUMENTS.key().preparation().stream())
-            .flatMap(s -> s.cautions().stream())
-            .mapToLong(p -> p.statements().size())
-            .sum();
+  void everyCautionStandsOnTheSafetyPage() {
     long fired = DOCUMENTS.key().safety().stream().mapToLong(s -> s.fired().size()).sum();
-    assertThat(printed).isEqualTo(lesson.cautions().size()).isPositive();
-    assertThat(fired).isEqualTo(printed);
+    assertThat(fired).isEqualTo(SampleLesson.lesson().cautions().size()).isPositive();
   }
 
   @Test

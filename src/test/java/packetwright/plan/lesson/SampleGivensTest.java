@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
+import java.util.stream.Collectors;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
@@ -32,8 +33,20 @@ import packetwright.wood.workpiece.Workpiece;
 
 /** Every sample at other values of its givens. */
 class SampleGivensTest {
-  private static Checked<Lesson> workOut(String sample, List<String> set) {
-    return Lessons.workOut(ProjectFolder.sample(sample), new Request("", set, Set.of(), ""));
+  private static Checked<Lesson> workOut(String sample, List<String> settings) {
+    return Lessons.workOut(ProjectFolder.sample(sample), asked(settings));
+  }
+
+  /** A setting that begins with a plus sign switches an option on; the others give values. */
+  private static Request asked(List<String> settings) {
+    return new Request(
+        "",
+        settings.stream().filter(s -> !s.startsWith("+")).toList(),
+        settings.stream()
+            .filter(s -> s.startsWith("+"))
+            .map(s -> s.substring(1))
+            .collect(Collectors.toSet()),
+        "");
   }
 
   @ParameterizedTest
@@ -69,13 +82,19 @@ class SampleGivensTest {
         "step-stool; leg_width=8-1/2; foot=2",
         "step-stool; board_thickness=11/16; dado_depth=5/16",
         "step-stool; dado_depth=1/8; stretcher_at=3; arch_rise=1",
-        "step-stool; arch_rise=2; foot=1-1/4; corner_radius=1-1/2; edge_radius=3/8",
+        "step-stool; arch_rise=2; foot=1-1/4; edge_radius=3/8",
+        "step-stool; +round_corners; corner_radius=1-1/2; edge_radius=3/8",
       })
-  void provesAcrossItsRanges(String settings) {
+  void provesAcrossItsRangesWithAnyOptions(String settings) {
     List<String> words = List.of(settings.split("; "));
-    Checked<Lesson> lesson = workOut(words.get(0), words.subList(1, words.size()));
-    assertThat(lesson.findings()).isEmpty();
-    assertEveryPartIsMade(lesson.value());
+    ProjectFolder folder = ProjectFolder.sample(words.get(0));
+    List<Request> requests = Lessons.combinations(folder, asked(words.subList(1, words.size())));
+    assertThat(requests).hasSizeGreaterThan(1);
+    for (Request request : requests) {
+      Checked<Lesson> lesson = Lessons.workOut(folder, request);
+      assertThat(lesson.findings()).as("with %s", request.options()).isEmpty();
+      assertEveryPartIsMade(lesson.value());
+    }
   }
 
   private static void assertEveryPartIsMade(Lesson lesson) {
@@ -106,12 +125,12 @@ class SampleGivensTest {
   @Property(tries = 120, seed = "41")
   void anyValuesProveOrAreRefused(@ForAll("requests") List<String> request) {
     ProjectFolder folder = ProjectFolder.sample(request.get(0));
-    List<String> set = request.subList(1, request.size());
-    Checked<Lesson> lesson = workOut(request.get(0), set);
+    List<String> settings = request.subList(1, request.size());
+    Checked<Lesson> lesson = workOut(request.get(0), settings);
     if (lesson.isGood()) {
       assertEveryPartIsMade(lesson.value());
     }
-    ProjectFolder shown = folder.with(Lessons.SET, String.join("\n", set));
+    ProjectFolder shown = folder.with(Lessons.SET, String.join("\n", asked(settings).set()));
     for (Finding finding : lesson.findings()) {
       assertThat(FindingText.render(finding, shown.line(finding.at())))
           .contains(finding.code(), finding.at().file());
@@ -124,10 +143,14 @@ class SampleGivensTest {
         .flatMap(sample -> Arbitraries.longs().map(seed -> request(sample, new Random(seed))));
   }
 
-  /** The sample's name, and values for about half of its givens. */
+  /** The sample's name, a set of its options, and values for about half of its givens. */
   private static List<String> request(String sample, Random random) {
-    Project project = ProjectReader.read(ProjectFolder.sample(sample)).value();
+    ProjectFolder folder = ProjectFolder.sample(sample);
+    List<Request> combinations = Lessons.combinations(folder, Request.plain());
+    Set<String> on = combinations.get(random.nextInt(combinations.size())).options();
+    Project project = ProjectReader.read(folder, on).value();
     List<String> request = new ArrayList<>(List.of(sample));
+    on.forEach(option -> request.add("+" + option));
     for (Choice choice : project.choices()) {
       List<String> rows = List.copyOf(choice.rows().keySet());
       request.add(choice.name().value() + "=" + rows.get(random.nextInt(rows.size())));

@@ -13,6 +13,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import packetwright.definition.procedure.Verb;
 import packetwright.definition.shop.MachineKind;
 import packetwright.definition.shop.Shop;
+import packetwright.definition.shop.ShopReader;
 import packetwright.text.measure.Length;
 import packetwright.text.measure.Rational;
 import packetwright.text.source.Finding;
@@ -143,6 +144,7 @@ class CautionRulesTest {
         .containsExactly("jointer.shortest", "jointer.depth_per_pass");
     assertThat(RULES.looserLimits(shop).get(0).own()).isEqualTo(Length.ofInches(14));
     assertThat(RULES.looserLimits(TrialOperation.shop())).isEmpty();
+    assertThat(RULES.looserLimits(ShopReader.builtIn())).isEmpty();
   }
 
   @Test

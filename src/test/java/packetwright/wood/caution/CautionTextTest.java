@@ -3,7 +3,6 @@ package packetwright.wood.caution;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import packetwright.text.words.Words;
@@ -63,18 +62,6 @@ class CautionTextTest {
                     || s.contains("NIOSH")
                     || s.contains("school")
                     || s.contains("common practice, no source"));
-  }
-
-  /** Paragraphs of 29 CFR 1910.213 whose text was seen to say what the rule is about. */
-  @Test
-  void citesOnlyParagraphsThatSayIt() {
-    Set<String> seen =
-        Set.of("(a)(6)", "(b)(1)", "(c)(1)", "(c)(2)", "(i)(1)", "(j)(3)", "(n)", "(p)(4)");
-    assertThat(RULES)
-        .extracting(HazardRule::source)
-        .filteredOn(s -> s.contains("1910.213"))
-        .hasSizeGreaterThan(4)
-        .allMatch(s -> seen.stream().anyMatch(p -> s.contains("1910.213" + p)));
   }
 
   @Test

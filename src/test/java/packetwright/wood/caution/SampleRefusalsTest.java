@@ -58,9 +58,8 @@ class SampleRefusalsTest {
         new Edit("clamps-missing", "7", "## Cut the rabbets", "clamps, ", ""),
         new Edit("held-too-short", "9", "## Cut the back end", "  with: [clamps]\n", ""),
         new Edit("backer-missing", "13", "## Cut the bottom", ", backer]", "]"),
-        new Edit("clamps-missing", "17", "at: chisel", "  with: [clamps]\n", ""),
+        new Edit("clamps-missing", "17", "### Unless plain_lid", "  with: [clamps]\n", ""),
         Edit.inShop("piece-too-short", "7", "gauge_shortest: 9", "gauge_shortest: 9-1/64"),
-        new Edit("held-too-short", "6", "## Cut the two sides", "  with: [clamps]\n", ""),
         Edit.inShop("held-too-short", "9", "clamped_shortest: 4", "clamped_shortest: 4-5/8"),
         Edit.inShop("planed-too-short", "P2", "shortest: 14", "shortest: 40"),
         Edit.inShop("rip-too-narrow", "10", "rip_narrowest: 2", "rip_narrowest: 3"));
@@ -103,7 +102,7 @@ class SampleRefusalsTest {
                 assertThat(lesson.cautions())
                     .filteredOn(c -> c.step() == o.step().number())
                     .filteredOn(c -> !c.isOnce() && c.against() != Hazard.LIFTING)
-                    .hasSizeBetween(1, 3));
+                    .hasSizeBetween(1, 4));
   }
 
   @Test

@@ -139,6 +139,7 @@ final class SawRows {
             RIP.where("length", 24 * INCH + 1),
             RIP.where("length", 24 * INCH)),
         row("long_at_table_saw", at(Verb.ROUGH_CUT, MachineKind.TABLE_SAW), MITER),
+        row("fed_at_table_saw", GROOVE, GROOVE.withoutCut()),
         row("fed_at_table_saw", RIP, RIP.withoutCut()));
   }
 
@@ -164,6 +165,8 @@ final class SawRows {
         row("dado_across", SAW_RABBET, SAW),
         under("short_over_cutter", GROOVE, "length", 12 * INCH),
         under("short_over_cutter", RABBET, "length", 9 * INCH),
+        under("short_over_cutter", SAW_GROOVE, "length", 12 * INCH),
+        row("cutter_at_fence", SAW_GROOVE.where("set.fence", 0), SAW_GROOVE.where("set.fence", 1)),
         row("dado_parts", GROOVE.through(), GROOVE),
         row("cutter_at_fence", GROOVE.where("set.fence", 0), GROOVE.where("set.fence", 1)),
         row("cutter_at_fence", GROOVE.where("set.fence", 0), RABBET),

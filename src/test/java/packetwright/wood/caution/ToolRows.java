@@ -92,6 +92,7 @@ final class ToolRows {
         row("machine_dust", ROUT, NAIL),
         row("machine_dust", ROUT, BENCH),
         row("deep_pass", ROUT.where("depth", 9), ROUT.where("depth", 8)),
+        row("deep_pass", ROUT_BY_HAND.where("depth", 9), ROUT_BY_HAND.where("depth", 8)),
         row("sanding_dust", at(Verb.SAND, MachineKind.SANDING_BLOCK), ROUT),
         row("sanding_dust", at(Verb.SQUARE_END, MachineKind.DISC_SANDER), HAND_SAW),
         row(
@@ -174,7 +175,19 @@ final class ToolRows {
         row( // 3/4 in thick
             "thin_edge_left", ROUND.where("set.radius", 41), ROUND.where("set.radius", 40)),
         row("thin_edge_left", ROUT.where("set.size", 41), GROOVE.where("set.cutter", 41)),
-        row("router_opening", ROUT, ROUT_BY_HAND));
+        row("router_opening", ROUT, ROUT_BY_HAND),
+        row(
+            "slender_bit",
+            ROUT_BY_HAND.where("set.cutter", 7).where("depth", 8),
+            ROUT_BY_HAND.where("set.cutter", 8).where("depth", 8)),
+        row(
+            "large_router_bit",
+            ROUT_BY_HAND.where("set.cutter", INCH + 1),
+            ROUT_BY_HAND.where("set.cutter", INCH)),
+        row(
+            "thin_edge_left",
+            ROUT_BY_HAND.where("set.radius", 41),
+            ROUT_BY_HAND.where("set.radius", 40)));
   }
 
   private static Stream<Row> routerInHand() {
@@ -197,7 +210,9 @@ final class ToolRows {
         under("small_at_sander", BELT, "width", 3 * INCH),
         under("small_at_sander", DISC, "thickness", 16),
         row("sander_gap", BELT, ORBITAL),
+        row("sander_gap", DISC, ORBITAL),
         row("sander_guard", DISC, ORBITAL),
+        row("sander_guard", BELT, ORBITAL),
         row("orbital_hold", ORBITAL, DISC),
         row( // so wide that the width does not count
             "small_at_orbital",
@@ -211,6 +226,11 @@ final class ToolRows {
         row("nailer_hand", NAIL, ROUT),
         under("nail_near_end", NAIL, "brad.end", 32),
         under("nail_near_end", NAIL, "brad.edge", 16),
+        under(
+            "nail_near_end",
+            at(Verb.NAIL, MachineKind.HAMMER).where("brad.length", INCH),
+            "brad.end",
+            32),
         row( // 4 in wide
             "nail_near_end",
             NAIL.where("brad.edge", 4 * INCH - 15),
@@ -228,6 +248,7 @@ final class ToolRows {
     return Stream.of(
         row("chisel_edge", BENCH, PLANE),
         row("edge_tool", PLANE, BENCH),
+        row("edge_tool", at(Verb.JOINT_FACE, MachineKind.BENCH_PLANE), BENCH),
         row("edge_tool", at(Verb.CUT, MachineKind.MARKING_KNIFE), HAND_SAW),
         row("edge_tool", at(Verb.CUT, MachineKind.PLOW_PLANE), HAND_SAW),
         row("hand_saw_jump", at(Verb.SAW_CURVE, MachineKind.COPING_SAW), PLANE),
@@ -240,6 +261,10 @@ final class ToolRows {
             at(Verb.CUT_TO_FIT, MachineKind.BLOCK_PLANE).where("set.width", INCH)),
         row("end_grain_splits", PLANE, PLANE.with(SHOOTING_BOARD)),
         row("end_grain_splits", PLANE, PLANE.with(BACKER)),
+        row(
+            "end_grain_splits",
+            at(Verb.CUT_TO_FIT, MachineKind.BENCH_PLANE).where("set.length", INCH),
+            at(Verb.CUT_TO_FIT, MachineKind.BENCH_PLANE).where("set.width", INCH)),
         row("end_grain_splits", at(Verb.SQUARE_END, MachineKind.BLOCK_PLANE), HAND_SAW),
         row("edge_tools_carried", HAND_SAW, SCREW),
         row("edge_tools_carried", BENCH, ROUT),

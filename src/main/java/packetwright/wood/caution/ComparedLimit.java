@@ -4,16 +4,16 @@ import java.util.List;
 import packetwright.text.measure.Length;
 
 /**
- * A limit that a shop has set looser than our own; the key says so.
+ * A limit as a shop has it, beside ours and what others publish; the key prints it.
  *
  * @param machine trade word, {@code jointer}
  * @param name of the value, {@code hand_distance}
- * @param stated by the shop
+ * @param stated in this shop
  * @param own ours
  * @param source of ours
  * @param published what others publish for it
  */
-public record LooserLimit(
+public record ComparedLimit(
     String machine,
     String name,
     Length stated,
@@ -21,7 +21,7 @@ public record LooserLimit(
     String source,
     List<Published> published) {
   /** Keeps its own copy. */
-  public LooserLimit {
+  public ComparedLimit {
     published = List.copyOf(published);
   }
 
