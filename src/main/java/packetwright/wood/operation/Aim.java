@@ -150,8 +150,43 @@ record Aim(Part part, Part.Feature feature, Located<String> target) {
               cut.minus(isMirrored ? removal.mirrored(piece.solid().length()) : removal, s.index());
         }
       }
+      for (Aim aim : own) {
+        cut = withoutLostSides(s, cut, aim);
+      }
       after.add(cut.withHistory(cut.history().aimedAt(names(own))));
     }
     return after;
+  }
+
+  /** An edge or end of which a cut leaves next to nothing is none to measure from. */
+  private static Workpiece withoutLostSides(Situation s, Workpiece piece, Aim aim) {
+    Length taken =
+        switch (aim.feature().kind()) {
+          case RABBET -> aim.length("depth");
+          case CHAMFER -> aim.length("size");
+          case ROUNDOVER -> aim.length("radius");
+          default -> Length.ZERO;
+        };
+    boolean isKept =
+        taken.signum() == 0
+            || !piece.solid().thickness().minus(taken).isLess(Order.thinnestWall(s.inputs()));
+    if (isKept) {
+      return piece;
+    }
+    Workpiece lost = piece;
+    for (Side side : aim.sides()) {
+      lost = lost.fresh(aim.side(piece, side));
+    }
+    return lost;
+  }
+
+  /** The ends and edges that the feature runs along. */
+  private List<Side> sides() {
+    Side side = Side.of(feature.where());
+    return side != null
+        ? List.of(side)
+        : feature.where().equals("around")
+            ? List.of(Side.LEFT, Side.RIGHT, Side.BOTTOM, Side.TOP)
+            : List.of(Side.LEFT, Side.RIGHT);
   }
 }

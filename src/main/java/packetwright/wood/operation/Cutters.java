@@ -20,11 +20,16 @@ final class Cutters {
    *
    * @param name of the setting: a fence or a stop, or the line that a hand tool follows
    * @param datum from where it is measured
+   * @param fitted whether it waits for a measurement
    */
-  record Guide(String name, String datum) {
+  record Guide(String name, String datum, boolean fitted) {
     /** A machine's own guide, or for a tool in the hand a line measured from a side. */
     static Guide of(MachineKind tool, String ofMachine, Side from) {
-      return isFollowingLines(tool) ? new Guide("line", from.word()) : new Guide(ofMachine, "near");
+      return isFollowingLines(tool) ? new Guide("line", from.word(), false) : new Guide(ofMachine, "near", false);
+    }
+
+    Guide withFitted(boolean waits) {
+      return new Guide(name, datum, waits);
     }
   }
 
@@ -102,12 +107,15 @@ final class Cutters {
     for (int i = 0; i < passes; i++) {
       boolean isInner = i > 0 && i < passes - 1;
       fences.add(
-          s.set(
-              i == 0 ? guide.name() : guide.name() + "_" + (i + 1),
-              first.plus(plan.offsets().get(i)),
-              guide.datum(),
-              isInner ? Kind.FREE : Kind.BOUND,
-              null));
+          s.settings()
+              .set(
+                  new Setting(
+                      i == 0 ? guide.name() : guide.name() + "_" + (i + 1),
+                      Quantity.of(first.plus(plan.offsets().get(i))),
+                      guide.datum(),
+                      null,
+                      isInner ? Kind.FREE : Kind.BOUND,
+                      guide.fitted())));
     }
     s.settings().passes(passes);
     for (int i = 1; i < passes && isRouter(tool); i++) {
@@ -136,8 +144,7 @@ final class Cutters {
   static Depth height(Situation s, MachineKind tool, Aim aim) {
     boolean isByHand = !tool.isPowered();
     String name = isByHand ? "depth" : "height";
-    Length height =
-        s.set(name, aim.length("depth"), "", Kind.BOUND, s.tolerance(aim.size("depth")));
+    Length height = s.set(name, aim, "depth", "");
     Length most = s.machineValue(tool, "depth_per_pass");
     int passes = most.signum() <= 0 ? 1 : s.settings().needed(height, most);
     Length before = Length.ZERO;

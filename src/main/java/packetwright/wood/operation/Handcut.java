@@ -28,10 +28,10 @@ final class Handcut {
       return null;
     }
     MachineKind tool = s.tool(MachineKind.CHISEL);
-    Length inset = s.set("inset", aim.length("at"), from.word(), Kind.BOUND, null);
-    Length width = s.set("width", aim.length("width"), "", Kind.BOUND, null);
-    Length length = s.set("length", aim.length("length"), "", Kind.BOUND, null);
-    Length depth = s.set("depth", aim.length("depth"), "", Kind.BOUND, null);
+    Length inset = s.set("inset", aim, "at", from.word());
+    Length width = s.set("width", aim, "width", "");
+    Length length = s.set("length", aim, "length", "");
+    Length depth = s.set("depth", aim, "depth", "");
     int across = 1 - from.axis();
     Aim.Shape pocket =
         (own, solid) -> {
@@ -75,19 +75,12 @@ final class Handcut {
     }
     MachineKind tool = s.tool(MachineKind.DRILL_PRESS);
     Map<Aim, List<Length>> places = places(s, aims, pieces);
-    Length diameter =
-        s.set(
-            "diameter",
-            first.length("diameter"),
-            "",
-            Kind.BOUND,
-            s.tolerance(first.size("diameter")));
+    Length diameter = s.set("diameter", first, "diameter", "");
     boolean isThrough = first.feature().where().equals("through");
     Length depth =
         isThrough
             ? Length.ZERO
-            : s.set(
-                "depth", first.length("depth"), "", Kind.BOUND, s.tolerance(first.size("depth")));
+            : s.set("depth", first, "depth", "");
     Aim.Shape bore =
         (aim, solid) -> {
           Length deep = isThrough ? solid.thickness() : depth;
@@ -113,20 +106,12 @@ final class Handcut {
       int across = 1 - from(aim).axis();
       Length drawn = aim.feature().sizes().get("across");
       Length middle = Aim.first(aim, pieces).solid().extent(across).dividedBy(2);
-      Length inset =
-          s.set(
-              "inset" + suffix,
-              aim.length("at"),
-              from(aim).word(),
-              Kind.BOUND,
-              s.tolerance(aim.size("at")));
+      Length inset = s.set("inset" + suffix, aim, "at", from(aim).word());
+      String low = across == 0 ? Side.LEFT.word() : Side.BOTTOM.word();
       Length centre =
-          s.set(
-              "across" + suffix,
-              drawn == null ? middle : drawn,
-              across == 0 ? Side.LEFT.word() : Side.BOTTOM.word(),
-              Kind.BOUND,
-              s.tolerance(aim.size("across")));
+          drawn == null
+              ? s.set("across" + suffix, middle, low, Kind.BOUND, null)
+              : s.set("across" + suffix, aim, "across", low);
       places.put(aim, List.of(inset, centre));
     }
     return places;

@@ -1,7 +1,9 @@
 package packetwright.wood.operation;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -98,6 +100,9 @@ final class Handwork {
     }
     Side side = trimmed(s, pieces.get(0));
     int axis = side.axis();
+    if (!canTrim(s, tool, side)) {
+      return null;
+    }
     for (Workpiece piece : pieces) {
       Length left = axis == 1 ? piece.history().wide() : piece.history().over();
       if (left.signum() <= 0) {
@@ -128,12 +133,32 @@ final class Handwork {
           axis == 1 ? new State[] {State.STRAIGHT, State.SQUARE} : new State[] {State.SQUARE};
       fitted.add(cut.withHistory(trimmed).fresh(side, made));
     }
-    Work work = isSaw(tool) ? trimming(s, tool, pieces.get(0), new Trim(axis, wanted)) : null;
+    Work work = isCut(tool) ? trimming(s, tool, pieces.get(0), new Trim(axis, wanted)) : null;
     return s.done(s.bench().withAll(fitted), tool, pieces, fitted, work);
   }
 
-  private static boolean isSaw(MachineKind tool) {
-    return tool == MachineKind.MITER_SAW || tool == MachineKind.TABLE_SAW;
+  /** A face is not trimmed, and a tool that works across the grain makes no piece narrower. */
+  private static boolean canTrim(Situation s, MachineKind tool, Side side) {
+    boolean isAcross = tool == MachineKind.MITER_SAW || tool == MachineKind.DISC_SANDER;
+    if (side.axis() == 2) {
+      s.error(
+          "wrong-reference",
+          "`cut_to_fit` trims an end or an edge, and not the " + side.word(),
+          "name an end or an edge under `sides`, or use `plane_to_thickness`");
+    } else if (side.axis() == 1 && isAcross) {
+      s.error(
+          "wrong-tool",
+          "the `" + tool.word() + "` shortens a piece, and does not make it narrower",
+          "write `bench_plane` or another tool that works along the edge");
+    }
+    return side.axis() == 0 || (side.axis() == 1 && !isAcross);
+  }
+
+  private static boolean isCut(MachineKind tool) {
+    return tool == MachineKind.MITER_SAW
+        || tool == MachineKind.TABLE_SAW
+        || tool == MachineKind.HAND_SAW
+        || tool == MachineKind.DISC_SANDER;
   }
 
   /**
@@ -149,14 +174,17 @@ final class Handwork {
     s.requireCapacity(tool, piece);
     boolean isWidth = trim.axis() == 1;
     Length now = piece.solid().extent(trim.axis());
-    Length loose = now.minus(trim.wanted()).minus(s.kerf(tool)).max(Length.ZERO);
+    // A disc turns all that it takes to dust, and a hand saw has no fence.
+    boolean isSawn = tool != MachineKind.DISC_SANDER;
+    Length kerf = isSawn ? s.kerf(tool) : Length.ZERO;
+    Length loose = isSawn ? now.minus(trim.wanted()).minus(kerf).max(Length.ZERO) : Length.ZERO;
     return new Work(
         isWidth ? Feed.ALONG : Feed.ACROSS,
-        isWidth ? trim.wanted() : Length.ZERO,
+        isWidth && tool.isPowered() ? trim.wanted() : Length.ZERO,
         piece.solid().thickness(),
         isWidth ? piece.solid().length() : trim.wanted(),
         loose,
-        true,
+        isSawn,
         Set.of());
   }
 
@@ -212,10 +240,39 @@ final class Handwork {
       return s.done(s.bench(), null, List.of(), List.of(), null);
     }
     List<Workpiece> pieces = s.pieces(named);
+    requireThere(s, size, named);
     for (Workpiece piece : pieces) {
       requireCut(s, piece, "there is nothing to measure on it yet");
     }
     return s.done(s.bench(), null, pieces, pieces, null);
+  }
+
+  /** Notes an error where a size is measured on a piece that does not show it. */
+  private static void requireThere(Situation s, Size size, Located<String> named) {
+    List<String> showing =
+        s.inputs().parts().stream()
+            .filter(part -> shows(s, part, size))
+            .map(Part::name)
+            .toList();
+    if (size.isMeasured() && !showing.isEmpty() && !showing.contains(Part.nameOf(named.value()))) {
+      s.error(
+          "inspect-without-piece",
+          named.at(),
+          "`" + size.name() + "` cannot be measured on `" + named.value() + "`",
+          "write `piece: " + showing.get(0) + "`, which has a cut that it comes from");
+    }
+  }
+
+  /** Whether a feature of the part is made to the size, or to one that the size comes from. */
+  private static boolean shows(Situation s, Part part, Size size) {
+    Set<String> made = new HashSet<>();
+    for (Part.Feature feature : part.features()) {
+      for (String key : feature.sizes().keySet()) {
+        Size own = s.inputs().sizes().find(part.name() + "." + feature.name() + "." + key);
+        made.addAll(own == null ? Set.of() : own.from());
+      }
+    }
+    return made.contains(size.name()) || !Collections.disjoint(made, size.from());
   }
 
   /**

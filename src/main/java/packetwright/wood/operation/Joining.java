@@ -1,6 +1,7 @@
 package packetwright.wood.operation;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -10,6 +11,7 @@ import packetwright.definition.project.AssemblyDefinition.Joint;
 import packetwright.definition.project.Project.Supply;
 import packetwright.definition.project.Side;
 import packetwright.definition.shop.MachineKind;
+import packetwright.text.measure.Length;
 import packetwright.text.source.Checked;
 import packetwright.text.source.Finding;
 import packetwright.text.source.Located;
@@ -22,6 +24,7 @@ import packetwright.wood.blank.Blank;
 import packetwright.wood.operation.Simulation.Inputs;
 import packetwright.wood.operation.Simulation.Outcome;
 import packetwright.wood.part.Box;
+import packetwright.wood.part.Part;
 import packetwright.wood.workpiece.Bench;
 import packetwright.wood.workpiece.Workpiece;
 import packetwright.wood.workpiece.Workpiece.State;
@@ -42,9 +45,31 @@ final class Joining {
     }
     for (Workpiece piece : pieces) {
       Handwork.requireCut(s, piece, "it cannot be fitted");
+      requireSize(s, piece);
     }
-    Bench bench = s.bench().withDryFitted(pieces.stream().map(Workpiece::name).toList());
+    Bench bench = s.bench().withDryFit(pieces.stream().map(Workpiece::name).toList());
     return s.done(bench, tool(s), pieces, pieces, null);
+  }
+
+  /** What is still too long or too wide does not fit yet; a piece that slides in may stick out. */
+  private static void requireSize(Situation s, Workpiece piece) {
+    Length over = piece.history().over();
+    Length wide = piece.history().wide();
+    boolean isSlid =
+        s.inputs().project().assembly().joints().stream()
+            .filter(joint -> joint.kind().equals("slide"))
+            .anyMatch(joint -> joint.pieces().get(0).value().equals(piece.name()));
+    boolean isRight = (over.signum() <= 0 || isSlid) && wide.signum() <= 0;
+    if (!isRight && s.told().isNew("piece-unfinished", Part.nameOf(piece.name()))) {
+      s.error(
+          "piece-unfinished",
+          "`%s` is still left %s %s at this step, so it cannot be fitted"
+              .formatted(
+                  piece.name(),
+                  s.print(wide.signum() > 0 ? wide : over),
+                  wide.signum() > 0 ? "wide" : "long"),
+          "add `- cut_to_fit: " + Part.nameOf(piece.name()) + "` to an earlier step");
+    }
   }
 
   static @Nullable Outcome glue(Situation s) {
@@ -69,7 +94,7 @@ final class Joining {
     }
     requireReady(s, pieces);
     Located<String> makes = s.operation().makes();
-    Bench bench = s.bench();
+    Bench bench = joined(s, pieces);
     if (makes != null) {
       List<String> members = pieces.stream().map(Workpiece::name).toList();
       bench = bench.withGroup(makes.value(), withCaptives(s, members));
@@ -77,8 +102,15 @@ final class Joining {
     return s.done(bench, tool(s), pieces, pieces, null);
   }
 
+  /** The bench with the pieces joined for good, and with what they now hold captive. */
+  private static Bench joined(Situation s, List<Workpiece> pieces) {
+    List<String> names = pieces.stream().map(Workpiece::name).toList();
+    Set<String> whole = s.bench().wholeOf(names);
+    return s.bench().joined(withCaptives(s, whole));
+  }
+
   /** Pieces that sit in grooves of glued pieces alone can no longer come out: they belong too. */
-  private static List<String> withCaptives(Situation s, List<String> members) {
+  private static List<String> withCaptives(Situation s, Collection<String> members) {
     Set<String> all = new LinkedHashSet<>(members);
     for (Joint joint : s.inputs().project().assembly().joints()) {
       List<String> names = joint.pieces().stream().map(Located::value).toList();
@@ -91,23 +123,24 @@ final class Joining {
     return List.copyOf(all);
   }
 
-  /** Notes an error where a piece has not been put in its place without glue. */
+  /** Notes an error where pieces have not been put in their places without glue, all at once. */
   static void requireFitted(Situation s, List<Workpiece> pieces) {
-    List<String> unfitted =
-        pieces.stream()
-            .map(Workpiece::name)
-            .filter(name -> !s.bench().dryFitted().contains(name))
-            .toList();
-    if (!unfitted.isEmpty()) {
-      String work = s.operation().verb().value() == Verb.GLUE ? "glue" : "fasteners";
-      s.error(
-          "no-dry-fit",
-          Listing.of(unfitted)
-              + (unfitted.size() == 1 ? " has" : " have")
-              + " not been fitted dry before the "
-              + work,
-          "add `- dry_fit:` with the same parts to an earlier step");
+    List<String> names = pieces.stream().map(Workpiece::name).toList();
+    if (s.bench().isDryFitted(names)) {
+      return;
     }
+    List<String> unfitted =
+        names.stream().filter(name -> !s.bench().isDryFitted(List.of(name))).toList();
+    List<String> missing = unfitted.isEmpty() ? names : unfitted;
+    s.error(
+        "no-dry-fit",
+        "%s %s not been fitted dry%s before the %s"
+            .formatted(
+                Listing.of(missing),
+                missing.size() == 1 ? "has" : "have",
+                unfitted.isEmpty() ? " together" : "",
+                s.operation().verb().value() == Verb.GLUE ? "glue" : "fasteners"),
+        "add `- dry_fit:` with the same parts to an earlier step");
   }
 
   /**
@@ -145,7 +178,7 @@ final class Joining {
     requireReady(s, pieces);
     boolean isNail = s.operation().verb().value() == Verb.NAIL;
     MachineKind tool = isNail ? s.tool(MachineKind.NAILER) : tool(s);
-    Outcome outcome = s.done(s.bench(), tool, pieces, pieces, null);
+    Outcome outcome = s.done(joined(s, pieces), tool, pieces, pieces, null);
     return new Outcome(outcome.bench(), outcome.run().with(fastened(s, joints)));
   }
 

@@ -43,7 +43,9 @@ final class Milling {
     }
     MachineKind tool = s.tool(MachineKind.MITER_SAW);
     Length length = s.set("length", blank.length().total(), "", Kind.FREE, null);
-    Length width = s.set("width", blank.boards().width().total(), "", Kind.FREE, null);
+    // Nobody buys a wider sheet than the one that a strip of its full width comes out of.
+    Kind kind = isAsWideAsTheSheet(s, blank) ? Kind.BOUND : Kind.FREE;
+    Length width = s.set("width", blank.boards().width().total(), "", kind, null);
     Solid solid = Solid.block(length, width, blank.thickness());
     List<Workpiece> pieces = new ArrayList<>();
     for (String name : GlueUp.boardNames(blank)) {
@@ -223,10 +225,17 @@ final class Milling {
           side.isFar()
               ? piece.slice(axis, Length.ZERO, extent.minus(off), s.index())
               : piece.slice(axis, off, extent, s.index());
-      after.add(cut.fresh(side, made));
+      after.add(isFace ? cut.fresh(side, made) : withNewEdge(cut, side).fresh(side, made));
     }
     Length depth = perPass(s, tool, off);
     return s.done(s.bench().withAll(after), tool, before, after, alongTheGrain(before, depth));
+  }
+
+  /** Ends that were squared from the bottom edge are not square to one that is jointed anew. */
+  private static Workpiece withNewEdge(Workpiece piece, Side edge) {
+    return edge == Side.BOTTOM
+        ? piece.not(Side.LEFT, State.SQUARE).not(Side.RIGHT, State.SQUARE)
+        : piece;
   }
 
   /** Notes how many passes take an amount off, and answers how deep each of them is at most. */

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import packetwright.definition.procedure.Operation;
 import packetwright.definition.procedure.Verb;
+import packetwright.definition.shop.MachineKind;
 import packetwright.definition.size.Size;
 import packetwright.text.source.Located;
 import packetwright.text.source.NearMiss;
@@ -61,10 +62,39 @@ final class NameCheck {
     }
     Set<Verb> stopped = Set.of(Verb.CROSSCUT, Verb.CUT, Verb.CUT_TO_FIT, Verb.DRILL);
     unread("stop", operation.stop() && !isTrim ? new Located<>("", at) : null, stopped);
-    Set<Verb> stacked =
-        Set.of(Verb.CROSSCUT, Verb.CUT, Verb.CUT_TO_FIT, Verb.DRILL, Verb.SAW_CURVE);
-    unread("stacked", operation.stacked() > 1 ? new Located<>("", at) : null, stacked);
+    stacked(at);
     unread("count", operation.count() > 1 ? new Located<>("", at) : null, Set.of(Verb.CROSSCUT));
+  }
+
+  /** Only a cut that goes right through, along a line, reaches every piece of a stack. */
+  private void stacked(Span at) {
+    Operation operation = s.operation();
+    if (operation.stacked() < 2) {
+      return;
+    }
+    Set<Verb> stacked = Set.of(Verb.CUT, Verb.DRILL, Verb.SAW_CURVE);
+    unread("stacked", new Located<>("", at), stacked);
+    boolean isThrough =
+        operation.targets().stream()
+            .map(target -> Aim.find(inputs, target.value()))
+            .allMatch(feature -> feature == null || isThrough(operation, feature));
+    if (stacked.contains(operation.verb().value()) && !isThrough) {
+      s.error(
+          "key-unread",
+          at,
+          "`stacked` says nothing to this cut, which does not go through a whole stack",
+          "delete it; curves, holes right through, and tapers at a band saw or by hand are stacked");
+    }
+  }
+
+  private static boolean isThrough(Operation operation, Part.Feature feature) {
+    Located<MachineKind> tool = operation.at();
+    return switch (feature.kind()) {
+      case CORNER, CURVE -> true;
+      case HOLE -> feature.where().equals("through");
+      case TAPER -> tool == null || Slants.isByHand(tool.value());
+      default -> false;
+    };
   }
 
   /** What an operation makes must not take the name of something else. */

@@ -4,6 +4,7 @@ import static packetwright.definition.procedure.Verb.CROSSCUT;
 import static packetwright.definition.procedure.Verb.CUT;
 import static packetwright.definition.procedure.Verb.CUT_TO_FIT;
 import static packetwright.definition.procedure.Verb.DRILL;
+import static packetwright.definition.procedure.Verb.EASE;
 import static packetwright.definition.procedure.Verb.JOINT_EDGE;
 import static packetwright.definition.procedure.Verb.JOINT_FACE;
 import static packetwright.definition.procedure.Verb.PLANE_TO_THICKNESS;
@@ -29,6 +30,7 @@ import packetwright.text.source.Span;
 import packetwright.wood.operation.Simulation.Inputs;
 import packetwright.wood.part.Part;
 import packetwright.wood.part.ThinWall;
+import packetwright.wood.workpiece.Bench;
 import packetwright.wood.workpiece.Workpiece;
 import packetwright.wood.workpiece.Workpiece.State;
 
@@ -54,12 +56,22 @@ final class Order {
           CROSSCUT,
           CUT,
           CUT_TO_FIT,
+          DRILL,
+          EASE,
           JOINT_EDGE,
           JOINT_FACE,
           PLANE_TO_THICKNESS,
           RIP,
+          ROUT,
           SAW_CURVE,
           SQUARE_END);
+
+  /** Powered tools that come to the wood, so that it may be part of something larger. */
+  private static final Set<MachineKind> IN_THE_HAND =
+      EnumSet.of(MachineKind.HANDHELD_ROUTER, MachineKind.ORBITAL_SANDER, MachineKind.NAILER);
+
+  /** Cuts that do not change how a piece fits into others. */
+  private static final Set<Verb> KEEPS_THE_FIT = EnumSet.of(DRILL, ROUT, SAW_CURVE);
 
   private static final Set<Verb> JOINS = EnumSet.of(Verb.GLUE, Verb.NAIL, Verb.SCREW);
 
@@ -91,19 +103,29 @@ final class Order {
           " finished already, and glue does not hold on a finish",
           "move `finish` after the glue");
     }
-    if (BY_ITSELF.contains(verb) && tool != null && tool.isPowered()) {
-      List<Workpiece> glued =
-          run.before().stream().filter(p -> s.bench().wholeWith(p.name()) != null).toList();
+    if (BY_ITSELF.contains(verb) && tool != null && isStationary(tool)) {
       requireNone(
           "piece-glued-in",
           s,
-          glued,
-          " glued to other pieces already, and cannot lie on the machine alone",
-          "move this operation before the glue");
+          run.before().stream().filter(p -> s.bench().isJoined(p.name())).toList(),
+          " joined to other pieces already, and cannot lie on the machine alone",
+          "move this operation before the pieces are joined");
     }
     if (verb == Verb.SAND) {
       sanded(s, run);
     }
+  }
+
+  private static boolean isStationary(MachineKind tool) {
+    return tool.isPowered() && !IN_THE_HAND.contains(tool);
+  }
+
+  /** What lies on the bench after an operation: a piece that was cut must be fitted dry again. */
+  static Bench fitsAfter(OperationRun run, Bench bench) {
+    Verb verb = run.operation().verb().value();
+    return CUTS.contains(verb) && !KEEPS_THE_FIT.contains(verb)
+        ? bench.withoutDryFit(run.before().stream().map(Workpiece::name).toList())
+        : bench;
   }
 
   private static List<Workpiece> finished(OperationRun run) {
@@ -162,13 +184,18 @@ final class Order {
         .anyMatch(name -> name.equals(piece.name()) || name.equals(Part.nameOf(piece.name())));
   }
 
+  /** What is thinner breaks easily, and leads nothing along a fence. */
+  static Length thinnestWall(Inputs inputs) {
+    Length stated = inputs.shop().allowance("thinnest_wall");
+    return stated.signum() > 0 ? stated : THINNEST_WALL;
+  }
+
   /**
    * Warns of each wall that a cut leaves thinner than the shop wants. It is no error, since such a
    * wall can be cut and only breaks easily.
    */
   static List<Finding> thinWalls(Inputs inputs) {
-    Length stated = inputs.shop().allowance("thinnest_wall");
-    Length least = stated.signum() > 0 ? stated : THINNEST_WALL;
+    Length least = thinnestWall(inputs);
     List<Finding> findings = new ArrayList<>();
     for (Part part : inputs.parts()) {
       for (ThinWall wall : ThinWall.of(part, least)) {

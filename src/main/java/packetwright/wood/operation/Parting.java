@@ -108,7 +108,7 @@ final class Parting {
     }
     MachineKind tool = s.tool(MachineKind.MITER_SAW);
     Side end = s.reference(Side.LEFT);
-    requireStraightEdge(s, rest, Side.BOTTOM);
+    requireStraightEdge(s, rest, edge(s));
     // Sawn by hand and left long, a piece is planed at both ends: its lines were all measured from
     // the one end that was square.
     boolean isPlanedLater = tool == MachineKind.HAND_SAW && s.operation().leave() != null;
@@ -130,6 +130,14 @@ final class Parting {
     s.requireCapacity(tool, rest);
     Length stop = stop(s, part, tool);
     return stop == null ? null : freed(s, part, rest, new Cut(tool, end, stop));
+  }
+
+  /** The edge that lies against the saw's fence: as written, or the bottom edge. */
+  private static Side edge(Situation s) {
+    return s.operation().from().stream()
+        .filter(side -> side.axis() == 1)
+        .findFirst()
+        .orElse(Side.BOTTOM);
   }
 
   /** Whether the part could come out of more than one piece of its blank. */
@@ -200,8 +208,9 @@ final class Parting {
             "lower `count`, or delete the operation");
         return null;
       }
-      if (rest == null || rest.solid().length().isLess(cut.stop())) {
-        return tooShort(s, rest == null ? whole : rest, cut.stop());
+      Length needed = cut.stop().plus(isLastEndKept(rest, cut) ? Length.ZERO : kerf);
+      if (rest == null || rest.solid().length().isLess(needed)) {
+        return tooShort(s, rest == null ? whole : rest, needed);
       }
       Workpiece piece =
           sliceAt(rest, cut, Length.ZERO, cut.stop(), s.index())
@@ -232,6 +241,11 @@ final class Parting {
             true,
             Set.of());
     return s.done(bench, cut.tool(), List.of(whole), result, work);
+  }
+
+  /** Whether a piece that is as long as the stop may go without a cut: its far end is square. */
+  private static boolean isLastEndKept(@Nullable Workpiece rest, Cut cut) {
+    return rest != null && rest.is(cut.end().opposite(), State.SQUARE);
   }
 
   /**

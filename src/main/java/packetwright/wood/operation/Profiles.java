@@ -46,7 +46,7 @@ final class Profiles {
     }
     List<Workpiece> after = new ArrayList<>();
     for (Workpiece piece : Aim.cut(s, aims, pieces, shape)) {
-      after.add(isCurve ? piece.fresh(aim.side(piece, side(aim))) : piece);
+      after.add(isCurve ? piece.fresh(aim.side(piece, side(aim))) : rounded(piece, aim));
     }
     Work work =
         new Work(
@@ -60,15 +60,30 @@ final class Profiles {
     return s.done(s.bench().withAll(after), tool, pieces, after, work);
   }
 
+  /** A side that runs into a rounded corner leads nothing along a fence any more. */
+  private static Workpiece rounded(Workpiece piece, Aim aim) {
+    String where = aim.feature().where();
+    Side named = Side.of(where);
+    Workpiece rounded = piece;
+    for (Side side : AROUND) {
+      if (named == null || side != named.opposite()) {
+        rounded = rounded.not(side, State.STRAIGHT).not(side, State.SQUARE);
+      }
+    }
+    return rounded;
+  }
+
   private static Aim.@Nullable Shape arc(Situation s, Aim aim, Workpiece first) {
     Side edge = side(aim);
     Side along = edge.axis() == 0 ? Side.BOTTOM : Side.LEFT;
-    Length chord =
-        s.set("length", aim.length("length"), "", Kind.BOUND, s.tolerance(aim.size("length")));
-    Length rise = s.set("rise", aim.length("rise"), "", Kind.BOUND, s.tolerance(aim.size("rise")));
+    Length chord = s.set("length", aim, "length", "");
+    Length rise = s.set("rise", aim, "rise", "");
     Length drawn = aim.feature().sizes().get("at");
     Length middle = first.solid().extent(along.axis()).minus(aim.length("length")).dividedBy(2);
-    Length start = s.set("start", drawn == null ? middle : drawn, along.word(), Kind.BOUND, null);
+    Length start =
+        drawn == null
+            ? s.set("start", middle, along.word(), Kind.BOUND, null)
+            : s.set("start", aim, "at", along.word());
     if (rise.times(2).isMore(chord)) {
       s.error(
           "curve-too-deep",
@@ -80,8 +95,7 @@ final class Profiles {
   }
 
   private static Aim.Shape corners(Situation s, Aim aim) {
-    Length radius =
-        s.set("radius", aim.length("radius"), "", Kind.BOUND, s.tolerance(aim.size("radius")));
+    Length radius = s.set("radius", aim, "radius", "");
     return (own, solid) -> {
       List<Removal> rounded = new ArrayList<>();
       for (Side end : List.of(Side.LEFT, Side.RIGHT)) {
@@ -116,13 +130,13 @@ final class Profiles {
     MachineKind tool = s.tool(isEased ? MachineKind.BLOCK_PLANE : MachineKind.ROUTER_TABLE);
     for (Workpiece piece : pieces) {
       for (Aim own : Aim.on(piece, aims)) {
-        requireEdges(s, piece, own);
+        requireEdges(s, tool, piece, own);
       }
     }
     Aim aim = aims.get(0);
     boolean isRound = aim.feature().kind() == FeatureKind.ROUNDOVER;
     String key = isRound ? "radius" : "size";
-    Length size = s.set(key, aim.length(key), "", Kind.BOUND, s.tolerance(aim.size(key)));
+    Length size = s.set(key, aim, key, "");
     Length each = eachPass(s, tool, size);
     Aim.Shape shape =
         (own, solid) ->
@@ -142,9 +156,10 @@ final class Profiles {
     return s.done(s.bench().withAll(after), tool, pieces, after, work);
   }
 
-  /** What the bit or the plane runs along must be straight, and an end square. */
-  private static void requireEdges(Situation s, Workpiece piece, Aim aim) {
-    for (Side drawn : sides(aim)) {
+  /** What runs along a fence must be straight, and an end square; in the hand a bit follows. */
+  private static void requireEdges(Situation s, MachineKind tool, Workpiece piece, Aim aim) {
+    List<Side> led = tool == MachineKind.ROUTER_TABLE ? sides(aim) : List.of();
+    for (Side drawn : led) {
       Side side = aim.side(piece, drawn);
       if (side.axis() == 1) {
         Parting.requireStraightEdge(s, piece, side);

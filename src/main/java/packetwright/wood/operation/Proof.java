@@ -12,6 +12,7 @@ import packetwright.wood.part.Box;
 import packetwright.wood.part.Difference;
 import packetwright.wood.part.Part;
 import packetwright.wood.part.Removal;
+import packetwright.wood.setup.Setting;
 import packetwright.wood.workpiece.Workpiece;
 import packetwright.wood.workpiece.Workpiece.State;
 
@@ -22,6 +23,7 @@ final class Proof {
   private final Told told;
   private final List<Finding> findings = new ArrayList<>();
   private final List<Part> sharp = new ArrayList<>();
+  private int ofEarlierParts;
 
   private Proof(Inputs inputs, Run run, Told told) {
     this.inputs = inputs;
@@ -59,20 +61,32 @@ final class Proof {
               "add `- crosscut: " + part.name() + "` to a step"));
       return;
     }
-    for (Workpiece piece : made) {
-      if (piece.history().over().signum() > 0 || piece.history().wide().signum() > 0) {
-        leftLong(part, piece);
-        return;
-      }
-      Difference difference = Difference.between(piece.solid(), part.solidOf(piece.name()));
-      if (difference != null) {
-        differs(part, piece, difference);
-        return;
-      }
-      if (!piece.is(Side.OUTSIDE, State.EASED)) {
-        sharp.add(part);
-        return;
-      }
+    ofEarlierParts = findings.size();
+    made.forEach(piece -> check(part, piece));
+    if (findings.size() == ofEarlierParts
+        && made.stream().anyMatch(piece -> !piece.is(Side.OUTSIDE, State.EASED))) {
+      sharp.add(part);
+    }
+  }
+
+  private void check(Part part, Workpiece piece) {
+    if (piece.history().over().signum() > 0 || piece.history().wide().signum() > 0) {
+      leftLong(part, piece);
+      return;
+    }
+    Difference difference = Difference.between(piece.solid(), part.solidOf(piece.name()));
+    if (difference != null) {
+      differs(part, piece, difference);
+    }
+  }
+
+  /** Notes a finding, unless the same operation has spoiled another piece of the part so. */
+  private void add(Finding finding) {
+    boolean isKnown =
+        findings.subList(ofEarlierParts, findings.size()).stream()
+            .anyMatch(f -> f.code().equals(finding.code()) && f.at().equals(finding.at()));
+    if (!isKnown) {
+      findings.add(finding);
     }
   }
 
@@ -91,7 +105,7 @@ final class Proof {
     boolean isLong = piece.history().over().signum() > 0;
     Length extra = isLong ? piece.history().over() : piece.history().wide();
     int maker = piece.history().extents().get(isLong ? 0 : 1);
-    findings.add(
+    add(
         at(
             "left-long",
             maker,
@@ -123,7 +137,7 @@ final class Proof {
         feature != null && maker >= 0 && cutOf(part, feature) == maker
             ? offWords(part, piece, feature, difference, maker)
             : "with wood cut away that the drawing keeps, " + where(place(difference));
-    findings.add(at("part-differs", maker, part, subject + off, settingHint(maker)));
+    add(at("part-differs", maker, part, subject + off, settingHint(maker)));
   }
 
   private void woodLeft(Part part, Workpiece piece, Difference difference, String subject) {
@@ -136,7 +150,7 @@ final class Proof {
     if (maker < 0) {
       notCut(part, feature, target);
     } else if (!piece.history().aims().contains(target)) {
-      findings.add(
+      add(
           at(
               "part-differs",
               maker,
@@ -145,7 +159,7 @@ final class Proof {
               "let `%s` in step %s work on `%s` too"
                   .formatted(verbOf(maker), stepOf(maker), piece.name())));
     } else {
-      findings.add(
+      add(
           at(
               "part-differs",
               maker,
@@ -157,7 +171,7 @@ final class Proof {
 
   private void notCut(Part part, Part.Feature feature, String target) {
     if (!told.has("piece-unfinished", target)) {
-      findings.add(
+      add(
           Finding.error(
               "feature-not-cut",
               part.at(),
@@ -205,11 +219,11 @@ final class Proof {
             + " and not "
             + inputs.print(drawn);
     if (maker < 0) {
-      findings.add(
+      add(
           Finding.error(
               "part-differs", part.at(), message, "add the operation that brings it to size"));
     } else if (amount.magnitude().equals(kerf(maker))) {
-      findings.add(
+      add(
           at(
               "part-differs",
               maker,
@@ -221,13 +235,78 @@ final class Proof {
               kerfHint(maker, drawn)));
     } else {
       String hint = settingHint(maker);
-      findings.add(
+      add(
           at(
               "part-differs",
               maker,
               part,
               message,
               isMore ? "add the cut that brings it to size, or " + hint : hint));
+    }
+  }
+
+  /**
+   * Compares a run that proves with the same run with other amounts of waste: no part may come out
+   * otherwise, and no setting that bounds a kept surface may be another.
+   */
+  static List<Finding> ofWaste(Inputs inputs, Run run, Run again) {
+    Proof proof = new Proof(inputs, run, new Told());
+    for (int i = 0; i < run.operations().size() && proof.findings.isEmpty(); i++) {
+      proof.settingOfWaste(i, again.operations().get(i));
+    }
+    for (Part part : inputs.parts()) {
+      proof.partOfWaste(part, again);
+    }
+    return proof.findings;
+  }
+
+  private void settingOfWaste(int operation, OperationRun again) {
+    for (Setting setting : run.operations().get(operation).settings()) {
+      boolean isOther =
+          setting.kind() == Setting.Kind.BOUND
+              && again.settings().stream()
+                  .filter(other -> other.name().equals(setting.name()))
+                  .anyMatch(other -> !other.value().equals(setting.value()));
+      if (isOther) {
+        OperationRun maker = run.operations().get(operation);
+        findings.add(
+            Finding.error(
+                    "depends-on-waste",
+                    maker.operation().place(),
+                    ("`%s` of `%s` is reckoned from a side that is still rough here, so it is right"
+                            + " for one size of blank only")
+                        .formatted(setting.name(), verbOf(operation)),
+                    "measure from a side that stays, or cut the piece to its size before")
+                .inStep(maker.step().label()));
+        return;
+      }
+    }
+  }
+
+  private void partOfWaste(Part part, Run again) {
+    List<Workpiece> first = run.made().getOrDefault(part.name(), List.of());
+    List<Workpiece> second = again.made().getOrDefault(part.name(), List.of());
+    for (int i = 0; i < Math.min(first.size(), second.size()); i++) {
+      Workpiece piece = second.get(i);
+      Difference difference =
+          piece.solid().equals(first.get(i).solid())
+              ? null
+              : Difference.between(piece.solid(), part.solidOf(piece.name()));
+      if (difference != null && findings.isEmpty()) {
+        int maker =
+            difference.kind() == Difference.Kind.EXTENT
+                ? piece.history().extents().get(difference.axis())
+                : makerOf(piece, difference.made());
+        findings.add(
+            at(
+                "depends-on-waste",
+                maker,
+                part,
+                "part %s, `%s`, comes out as drawn from one size of blank only: nothing brings it"
+                    .formatted(part.letter(), piece.name())
+                    + " to its size",
+                "add the cut that does, such as `rip` to its width or `crosscut` to its length"));
+      }
     }
   }
 

@@ -4,12 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import packetwright.definition.procedure.Verb;
 import packetwright.definition.size.Evaluated;
 import packetwright.text.measure.Length;
 import packetwright.text.measure.Quantity;
 import packetwright.text.measure.Rational;
 import packetwright.text.source.Located;
 import packetwright.text.source.NearMiss;
+import packetwright.wood.operation.Simulation.Waste;
 import packetwright.wood.setup.Setting;
 import packetwright.wood.setup.Setting.Kind;
 
@@ -19,7 +21,15 @@ final class Settings {
 
   /** Settings that are places rather than sizes. */
   private static final Set<String> MAY_BE_NOUGHT =
-      Set.of("fence", "line", "inset", "across", "start", "trim", "amount");
+      Set.of("fence", "line", "inset", "across", "start");
+
+  /** What is added to a rough size when it is tried with more waste: more than all else takes. */
+  private static final Length ROUGHER = Length.ofInches(1, 1);
+
+  /** What is added then to what is left for later: more than what is added to a trim. */
+  private static final Length MORE_LEFT = Length.ofInches(1, 100);
+
+  private static final Length MORE_TRIMMED = Length.ofInches(1, 1000);
 
   /** Stands for a setting that is refused, so that the operation can be looked at to its end. */
   private static final Length STAND_IN = Length.ofInches(1, 64);
@@ -53,7 +63,9 @@ final class Settings {
     Located<String> written = s.operation().set().get(name);
     Evaluated over = written == null ? null : s.length(written);
     Length value = over == null ? reckoned.value().asLength() : over.length();
-    boolean mayBeNought = MAY_BE_NOUGHT.contains(name.replaceAll("_[0-9]+$", ""));
+    boolean mayBeNought =
+        MAY_BE_NOUGHT.contains(name.replaceAll("_[0-9]+$", ""))
+            && s.operation().verb().value() != Verb.RIP;
     if (value.signum() < 0 || (value.signum() == 0 && !mayBeNought)) {
       s.error(
           "setting-without-size",
@@ -63,8 +75,23 @@ final class Settings {
       isStopped = true;
       return STAND_IN;
     }
-    all.add(reckoned.with(value));
-    return value;
+    Length tried =
+        reckoned.kind() == Kind.FREE && s.inputs().waste() == Waste.MORE
+            ? withMoreWaste(value)
+            : value;
+    all.add(reckoned.with(tried));
+    return tried;
+  }
+
+  /** A free amount moved as far as it may be without anything else running short. */
+  private Length withMoreWaste(Length value) {
+    return switch (s.operation().verb().value()) {
+      case ROUGH_CUT -> value.plus(ROUGHER);
+      case SQUARE_END, JOINT_EDGE -> value.plus(MORE_TRIMMED);
+      case JOINT_FACE -> value.dividedBy(2); // the board is as thick as it is bought
+      case CROSSCUT, RIP -> value.plus(MORE_LEFT);
+      default -> value;
+    };
   }
 
   /** Notes in how many passes an amount is taken; how much each takes is told when it is known. */

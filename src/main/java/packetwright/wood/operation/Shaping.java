@@ -101,7 +101,13 @@ final class Shaping {
     // Across the grain a stop block stands in for the fence: a piece between both is trapped.
     String guide = edge.axis() == 0 && s.operation().stop() ? "stop" : "fence";
     List<Length> fences =
-        Cutters.fences(s, tool, plan, reckoned, Cutters.Guide.of(tool, guide, fenceSide));
+        Cutters.fences(
+            s,
+            tool,
+            plan,
+            reckoned,
+            Cutters.Guide.of(tool, guide, fenceSide)
+                .withFitted(!s.fitted(aim, List.of("at", "width")).isEmpty()));
     Depth depth = Cutters.height(s, tool, aim);
     Aim.Shape shape =
         (own, solid) ->
@@ -282,12 +288,7 @@ final class Shaping {
       Handwork.requireLines(s, pieces);
     }
     Length stop =
-        s.set(
-            isByLine ? "line" : "stop",
-            aim.length("width"),
-            isByLine ? "ends" : "far",
-            Kind.BOUND,
-            s.tolerance(aim.size("width")));
+        s.set(isByLine ? "line" : "stop", aim, "width", isByLine ? "ends" : "far");
     List<List<Length>> cuts =
         isByLine ? List.of(List.of(Length.ZERO, stop)) : machined(s, tool, aim, stop);
     if (cuts.isEmpty()) {

@@ -44,6 +44,7 @@ public final class Simulation {
    * @param blanks as reckoned
    * @param assembly where the parts sit, for fasteners; none where that is not known, and then none
    *     are placed
+   * @param waste how much of it there is
    */
   public record Inputs(
       Project project,
@@ -52,11 +53,24 @@ public final class Simulation {
       Sizes sizes,
       List<Part> parts,
       List<Blank> blanks,
-      @Nullable Assembly assembly) {
+      @Nullable Assembly assembly,
+      Waste waste) {
     /** Keeps its own copies. */
     public Inputs {
       parts = List.copyOf(parts);
       blanks = List.copyOf(blanks);
+    }
+
+    /** With as much waste as was reckoned. */
+    public Inputs(
+        Project project,
+        Procedure procedure,
+        Shop shop,
+        Sizes sizes,
+        List<Part> parts,
+        List<Blank> blanks,
+        @Nullable Assembly assembly) {
+      this(project, procedure, shop, sizes, parts, blanks, assembly, Waste.AS_RECKONED);
     }
 
     /** Where nothing is known of how the parts sit. */
@@ -72,7 +86,12 @@ public final class Simulation {
 
     /** The same with another procedure. */
     public Inputs with(Procedure other) {
-      return new Inputs(project, other, shop, sizes, parts, blanks, assembly);
+      return new Inputs(project, other, shop, sizes, parts, blanks, assembly, waste);
+    }
+
+    /** The same on larger blanks, with more left and more taken off. */
+    Inputs withMoreWaste() {
+      return new Inputs(project, procedure, shop, sizes, parts, blanks, assembly, Waste.MORE);
     }
 
     /** A part by name, or none. */
@@ -89,6 +108,16 @@ public final class Simulation {
     String print(packetwright.text.measure.Length length) {
       return project.rule().printExactly(length).toString();
     }
+  }
+
+  /**
+   * How much waste there is. Blanks are seldom exactly as large as reckoned, and nobody trims off
+   * exactly so much; so a run that proves is done once more with other amounts, and nothing that
+   * counts may come out otherwise.
+   */
+  enum Waste {
+    AS_RECKONED,
+    MORE
   }
 
   /** Runs every operation, then compares every part as made with the part as drawn. */
@@ -130,7 +159,8 @@ public final class Simulation {
       this.moments = new ArrayList<>(moments);
       this.done = new ArrayList<>(done);
       this.findings = new ArrayList<>(findings);
-      List<Finding> wrong = wrongNames(inputs, new Told());
+      boolean isAgain = inputs.waste() == Waste.MORE;
+      List<Finding> wrong = isAgain ? List.of() : wrongNames(inputs, new Told());
       this.result = wrong.isEmpty() ? goOn() : new Checked<>(null, wrong);
     }
 
@@ -174,12 +204,19 @@ public final class Simulation {
         }
       }
       Moment end = moments.get(done.size());
+      if (inputs.waste() == Waste.MORE) {
+        return Checked.of(new Run(done, made(inputs, end.bench())));
+      }
       Run run = new Run(LayoutLines.drawn(done, inputs), made(inputs, end.bench()));
       Findings all = new Findings();
       all.addAll(findings);
       all.addAll(Proof.check(inputs, run, end.told()));
       all.addAll(Joining.loose(inputs));
       all.addAll(Order.thinWalls(inputs));
+      Run again = all.hasErrors() ? null : trace(inputs.withMoreWaste()).result().valueOrNull();
+      if (again != null) {
+        all.addAll(Proof.ofWaste(inputs, run, again));
+      }
       return all.checked(run);
     }
 
@@ -198,7 +235,8 @@ public final class Simulation {
         return false;
       }
       done.add(outcome.run());
-      moments.add(new Moment(outcome.bench(), told, findings.size()));
+      Bench bench = Order.fitsAfter(outcome.run(), outcome.bench());
+      moments.add(new Moment(bench, told, findings.size()));
       return true;
     }
   }

@@ -342,6 +342,29 @@ final class Situation {
     return settings.set(new Setting(name, Quantity.of(reckoned), datum, tolerance, kind, false));
   }
 
+  /** Sets one of a feature's sizes; what depends on a measured size waits for its measurement. */
+  Length set(String name, Aim aim, String key, String datum) {
+    return settings.set(
+        new Setting(
+            name,
+            Quantity.of(aim.length(key)),
+            datum,
+            tolerance(aim.size(key)),
+            Kind.BOUND,
+            !fitted(aim, List.of(key)).isEmpty()));
+  }
+
+  /** The measured sizes that some of a feature's sizes depend on; all are to be measured before. */
+  Set<String> fitted(Aim aim, List<String> keys) {
+    Set<String> fitted = new TreeSet<>();
+    for (String key : keys) {
+      Size size = inputs.sizes().find(aim.size(key));
+      fitted.addAll(size == null ? Set.of() : size.fitted());
+    }
+    requireInspected(fitted);
+    return fitted;
+  }
+
   /** The tolerance of a size, where it is stated for it or for the one size that it equals. */
   @Nullable Length tolerance(String size) {
     String name = size;

@@ -47,7 +47,7 @@ final class Slants {
     } else {
       pieces.forEach(piece -> s.requireCapacity(tool, piece));
     }
-    Length by = s.set("by", aim.length("by"), at.word(), Kind.BOUND, s.tolerance(aim.size("by")));
+    Length by = s.set("by", aim, "by", at.word());
     Solid first = pieces.get(0).solid();
     Rational slope = by.dividedBy(first.extent(full(aim).axis()));
     requireReach(s, tool, slope);

@@ -135,9 +135,33 @@ public record Workpiece(
     return new Workpiece(name, blank, solid, more, history);
   }
 
-  /** With wood taken out by an operation. */
+  /** With wood taken out by an operation; a hole leaves the eased edges as they were. */
   public Workpiece minus(Removal removal, int operation) {
-    return new Workpiece(name, blank, solid.minus(removal), states, history.withRemoval(operation));
+    return new Workpiece(
+        name,
+        blank,
+        solid.minus(removal),
+        removal instanceof Removal.Bore ? states : sharp(),
+        history.withRemoval(operation));
+  }
+
+  /** A side of which one thing is known no longer. */
+  public Workpiece not(Side side, State state) {
+    Set<State> fewer = new HashSet<>(states.getOrDefault(side, Set.of()));
+    fewer.remove(state);
+    return fresh(side, fewer.toArray(State[]::new));
+  }
+
+  /** What is known of each side when a cut has made new edges. */
+  private Map<Side, Set<State>> sharp() {
+    Map<Side, Set<State>> fewer = new EnumMap<>(Side.class);
+    states.forEach(
+        (side, known) -> {
+          Set<State> left = new HashSet<>(known);
+          left.remove(State.EASED);
+          fewer.put(side, Set.copyOf(left));
+        });
+    return fewer;
   }
 
   /**
@@ -150,7 +174,7 @@ public record Workpiece(
         name,
         blank,
         solid.slice(axis, from, to),
-        states,
+        sharp(),
         axis == 2 ? sliced.laidOut(false) : sliced);
   }
 }
