@@ -25,7 +25,9 @@ final class Cutters {
   record Guide(String name, String datum, boolean fitted) {
     /** A machine's own guide, or for a tool in the hand a line measured from a side. */
     static Guide of(MachineKind tool, String ofMachine, Side from) {
-      return isFollowingLines(tool) ? new Guide("line", from.word(), false) : new Guide(ofMachine, "near", false);
+      return isFollowingLines(tool)
+          ? new Guide("line", from.word(), false)
+          : new Guide(ofMachine, "near", false);
     }
 
     Guide withFitted(boolean waits) {

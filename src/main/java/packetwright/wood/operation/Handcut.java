@@ -77,10 +77,7 @@ final class Handcut {
     Map<Aim, List<Length>> places = places(s, aims, pieces);
     Length diameter = s.set("diameter", first, "diameter", "");
     boolean isThrough = first.feature().where().equals("through");
-    Length depth =
-        isThrough
-            ? Length.ZERO
-            : s.set("depth", first, "depth", "");
+    Length depth = isThrough ? Length.ZERO : s.set("depth", first, "depth", "");
     Aim.Shape bore =
         (aim, solid) -> {
           Length deep = isThrough ? solid.thickness() : depth;

@@ -250,10 +250,7 @@ final class Handwork {
   /** Notes an error where a size is measured on a piece that does not show it. */
   private static void requireThere(Situation s, Size size, Located<String> named) {
     List<String> showing =
-        s.inputs().parts().stream()
-            .filter(part -> shows(s, part, size))
-            .map(Part::name)
-            .toList();
+        s.inputs().parts().stream().filter(part -> shows(s, part, size)).map(Part::name).toList();
     if (size.isMeasured() && !showing.isEmpty() && !showing.contains(Part.nameOf(named.value()))) {
       s.error(
           "inspect-without-piece",

@@ -303,7 +303,7 @@ final class Proof {
                 maker,
                 part,
                 "part %s, `%s`, comes out as drawn from one size of blank only: nothing brings it"
-                    .formatted(part.letter(), piece.name())
+                        .formatted(part.letter(), piece.name())
                     + " to its size",
                 "add the cut that does, such as `rip` to its width or `crosscut` to its length"));
       }

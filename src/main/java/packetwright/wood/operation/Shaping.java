@@ -287,8 +287,7 @@ final class Shaping {
     if (isByLine) {
       Handwork.requireLines(s, pieces);
     }
-    Length stop =
-        s.set(isByLine ? "line" : "stop", aim, "width", isByLine ? "ends" : "far");
+    Length stop = s.set(isByLine ? "line" : "stop", aim, "width", isByLine ? "ends" : "far");
     List<List<Length>> cuts =
         isByLine ? List.of(List.of(Length.ZERO, stop)) : machined(s, tool, aim, stop);
     if (cuts.isEmpty()) {

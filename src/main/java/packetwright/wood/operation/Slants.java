@@ -14,7 +14,6 @@ import packetwright.wood.operation.Simulation.Outcome;
 import packetwright.wood.part.Shapes;
 import packetwright.wood.part.Solid;
 import packetwright.wood.setup.Angle;
-import packetwright.wood.setup.Setting.Kind;
 import packetwright.wood.workpiece.Workpiece;
 import packetwright.wood.workpiece.Workpiece.State;
 
