@@ -116,6 +116,7 @@ public final class ShopReader {
               list.key().at(),
               "the shop has neither a machine nor a hand tool",
               "add a machine here, or a tool under `hand_tools`"));
+      return new Checked<>(null, findings.list()); // every step would be reported as impossible
     }
     Shop shop =
         new Shop(

@@ -77,7 +77,7 @@ class ProjectReaderTest {
     assertThat(box().materials().get(0).lengths())
         .extracting(q -> q.value().value())
         .containsExactly(Rational.of(96), Rational.of(120));
-    assertThat(box().supplies().get(1).grits()).containsExactly(100, 150, 220);
+    assertThat(box().supplies().get(2).grits()).containsExactly(100, 150, 220);
     assertThat(box().blanks().get(0).cut())
         .extracting(Located::value)
         .containsExactly("side", "side", "back_end", "front_end");
