@@ -60,7 +60,13 @@ final class Joining {
             .filter(joint -> joint.kind().equals("slide"))
             .anyMatch(joint -> joint.pieces().get(0).value().equals(piece.name()));
     boolean isRight = (over.signum() <= 0 || isSlid) && wide.signum() <= 0;
-    if (!isRight && s.told().isNew("piece-unfinished", Part.nameOf(piece.name()))) {
+    // What is never trimmed is said once, at the end.
+    boolean isTrimmedLater =
+        s.comesLater(Verb.CUT_TO_FIT, piece.name())
+            || s.comesLater(Verb.CUT_TO_FIT, Part.nameOf(piece.name()));
+    if (!isRight
+        && isTrimmedLater
+        && s.told().isNew("piece-unfinished", Part.nameOf(piece.name()))) {
       s.error(
           "piece-unfinished",
           "`%s` is still left %s %s at this step, so it cannot be fitted"
@@ -68,7 +74,7 @@ final class Joining {
                   piece.name(),
                   s.print(wide.signum() > 0 ? wide : over),
                   wide.signum() > 0 ? "wide" : "long"),
-          "add `- cut_to_fit: " + Part.nameOf(piece.name()) + "` to an earlier step");
+          "move this operation after `- cut_to_fit: " + Part.nameOf(piece.name()) + "`");
     }
   }
 
