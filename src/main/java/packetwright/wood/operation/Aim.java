@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import packetwright.definition.project.Side;
+import packetwright.definition.size.Size;
 import packetwright.text.measure.Length;
 import packetwright.text.source.Located;
 import packetwright.text.source.NearMiss;
@@ -32,6 +34,17 @@ record Aim(Part part, Part.Feature feature, Located<String> target) {
   /** One of the feature's sizes; a missing one is nought. */
   Length length(String key) {
     return feature.sizes().getOrDefault(key, Length.ZERO);
+  }
+
+  /** The measured sizes that some of its sizes depend on; all are to be measured before. */
+  Set<String> fitted(Situation s, List<String> keys) {
+    Set<String> fitted = new TreeSet<>();
+    for (String key : keys) {
+      Size size = s.inputs().sizes().find(size(key));
+      fitted.addAll(size == null ? Set.of() : size.fitted());
+    }
+    s.requireInspected(fitted);
+    return fitted;
   }
 
   /** The full names of what is aimed at. */

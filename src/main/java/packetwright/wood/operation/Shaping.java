@@ -107,7 +107,7 @@ final class Shaping {
             plan,
             reckoned,
             Cutters.Guide.of(tool, guide, fenceSide)
-                .withFitted(!s.fitted(aim, List.of("at", "width")).isEmpty()));
+                .withFitted(!aim.fitted(s, List.of("at", "width")).isEmpty()));
     Depth depth = Cutters.height(s, tool, aim);
     Aim.Shape shape =
         (own, solid) ->

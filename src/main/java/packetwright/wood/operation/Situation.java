@@ -235,20 +235,24 @@ final class Situation {
 
   /** Notes an error where a piece is wider or thicker than the machine takes. */
   void requireCapacity(MachineKind kind, Workpiece piece) {
-    requireCapacity(kind, "widest", piece.solid().width(), "wide");
-    requireCapacity(kind, "thickest", piece.solid().thickness(), "thick");
+    requireAtMost("piece-too-wide", kind, "widest", piece.solid().width());
+    requireAtMost("piece-too-thick", kind, "thickest", piece.solid().thickness());
   }
 
-  private void requireCapacity(MachineKind kind, String limit, Length extent, String how) {
+  private void requireAtMost(String code, MachineKind kind, String limit, Length extent) {
     Machine machine = inputs.shop().machine(kind);
     if (machine != null
         && machine.states(limit)
         && extent.isMore(machine.value(limit, Length.ZERO))
-        && told.isNew("piece-too-" + how, kind.word(), print(extent))) {
+        && told.isNew(code, kind.word(), print(extent))) {
       error(
-          how.equals("wide") ? "piece-too-wide" : "piece-too-thick",
+          code,
           "the piece is %s %s here, and this shop's `%s` takes at most %s"
-              .formatted(print(extent), how, kind.word(), print(machine.value(limit, Length.ZERO))),
+              .formatted(
+                  print(extent),
+                  limit.equals("widest") ? "wide" : "thick",
+                  kind.word(),
+                  print(machine.value(limit, Length.ZERO))),
           "name another tool with `at:`");
     }
   }
@@ -351,18 +355,7 @@ final class Situation {
             datum,
             tolerance(aim.size(key)),
             Kind.BOUND,
-            !fitted(aim, List.of(key)).isEmpty()));
-  }
-
-  /** The measured sizes that some of a feature's sizes depend on; all are to be measured before. */
-  Set<String> fitted(Aim aim, List<String> keys) {
-    Set<String> fitted = new TreeSet<>();
-    for (String key : keys) {
-      Size size = inputs.sizes().find(aim.size(key));
-      fitted.addAll(size == null ? Set.of() : size.fitted());
-    }
-    requireInspected(fitted);
-    return fitted;
+            !aim.fitted(this, List.of(key)).isEmpty()));
   }
 
   /** The tolerance of a size, where it is stated for it or for the one size that it equals. */
