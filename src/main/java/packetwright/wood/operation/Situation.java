@@ -235,26 +235,23 @@ final class Situation {
 
   /** Notes an error where a piece is wider or thicker than the machine takes. */
   void requireCapacity(MachineKind kind, Workpiece piece) {
-    requireAtMost("piece-too-wide", kind, "widest", piece.solid().width());
-    requireAtMost("piece-too-thick", kind, "thickest", piece.solid().thickness());
+    String wide = over(kind, "widest", piece.solid().width());
+    if (!wide.isEmpty() && told.isNew("piece-too-wide", wide)) {
+      error("piece-too-wide", wide.formatted("wide"), "name another tool with `at:`");
+    }
+    String thick = over(kind, "thickest", piece.solid().thickness());
+    if (!thick.isEmpty() && told.isNew("piece-too-thick", thick)) {
+      error("piece-too-thick", thick.formatted("thick"), "name another tool with `at:`");
+    }
   }
 
-  private void requireAtMost(String code, MachineKind kind, String limit, Length extent) {
-    Machine machine = inputs.shop().machine(kind);
-    if (machine != null
-        && machine.states(limit)
-        && extent.isMore(machine.value(limit, Length.ZERO))
-        && told.isNew(code, kind.word(), print(extent))) {
-      error(
-          code,
-          "the piece is %s %s here, and this shop's `%s` takes at most %s"
-              .formatted(
-                  print(extent),
-                  limit.equals("widest") ? "wide" : "thick",
-                  kind.word(),
-                  print(machine.value(limit, Length.ZERO))),
-          "name another tool with `at:`");
-    }
+  /** That a piece is more than a machine takes, with room for the direction; or nothing. */
+  private String over(MachineKind kind, String limit, Length extent) {
+    Length most = machineValue(kind, limit);
+    String told = "the piece is %s %%s here, and this shop's `%s` takes at most %s";
+    return most.signum() > 0 && extent.isMore(most)
+        ? told.formatted(print(extent), kind.word(), print(most))
+        : "";
   }
 
   /** The pieces of all targets, none twice. */
@@ -370,11 +367,10 @@ final class Situation {
       if (tolerance != null) {
         return tolerance.asLength();
       }
-      String formula = found.derivation().formula().strip();
-      if (!found.from().contains(formula)) {
+      name = found.derivation().formula().strip();
+      if (!found.from().contains(name)) {
         return null;
       }
-      name = formula;
     }
     return null;
   }

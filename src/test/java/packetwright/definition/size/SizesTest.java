@@ -61,7 +61,12 @@ class SizesTest {
             "back_end.lid_groove.width",
             "table_saw.kerf",
             "table_saw.rip_shortest",
-            "shop.end_trim");
+            "shop.end_trim",
+            "shop.crosscut_kerf",
+            "shop.gauge_shortest",
+            "shop.held_shortest",
+            "shop.mill_shortest",
+            "shop.rip_shortest");
   }
 
   @Test

@@ -251,7 +251,7 @@ class PacketsTest {
 
   @Test
   void allPartsAreDrawnAtOneScale() {
-    assertThat(with("board_width", Length.ofInches(23, 8)).student().drawings())
+    assertThat(with("board_width", Length.ofInches(25, 8)).student().drawings())
         .allSatisfy(sheet -> assertThat(texts(sheet)).contains("1/2 size"));
   }
 

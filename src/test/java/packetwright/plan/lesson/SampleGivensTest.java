@@ -53,7 +53,7 @@ class SampleGivensTest {
   @ValueSource(
       strings = {
         "sliding-lid-box",
-        "sliding-lid-box; board_width=2-7/8",
+        "sliding-lid-box; board_width=3-1/8",
         "sliding-lid-box; board_width=4",
         "sliding-lid-box; board_width=101.6 mm; box_length=12",
         "sliding-lid-box; board_width=5-1/2; box_width=6",

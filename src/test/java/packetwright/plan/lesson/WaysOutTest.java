@@ -84,8 +84,7 @@ class WaysOutTest {
         edited("step-stool", PROCEDURE, "## Cut the dadoes", "clamps, ", ""),
         edited("step-stool", SHOP, "band_saw:", "shortest: 6", "shortest: 10"),
         edited("nest-box", PROCEDURE, "## Drill the holes", "[clamps, backer]", "[backer]"),
-        edited("nest-box", SHOP, "planer:", "shortest: 14", "shortest: 24"),
-        edited("nest-box", SHOP, "jointer:", "shortest: 12", "shortest: 24"));
+        edited("nest-box", "project.yaml", "sizes:", "max(shop.mill_shortest, ", "max("));
   }
 
   /** The ways out of all that is refused in a folder. */

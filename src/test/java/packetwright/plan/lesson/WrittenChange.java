@@ -117,8 +117,6 @@ final class WrittenChange implements Change.Cases<ProjectFolder> {
     String file = "project.yaml";
     List<String> project = new ArrayList<>(List.of(folder.text(file).value().split("\n", -1)));
     int line = change.blank().at().line() - 1;
-    String blank = project.get(line);
-    assertThat(blank).endsWith("}");
     String sections =
         change
             .sections(
@@ -130,8 +128,19 @@ final class WrittenChange implements Change.Cases<ProjectFolder> {
             .stream()
             .map(e -> e.getKey() + ": \"" + e.getValue().value() + "\"")
             .collect(Collectors.joining(", ", "{", "}"));
-    String without = blank.replaceFirst(", sections: \\{[^}]*\\}", "");
-    project.set(line, without.substring(0, without.length() - 1) + ", sections: " + sections + "}");
+    if (project.get(line).endsWith(":")) { // its alternatives stand below
+      for (int i = line + 1; project.get(i).startsWith("    - "); i++) {
+        project.set(i, withSections(project.get(i), sections));
+      }
+    } else {
+      project.set(line, withSections(project.get(line), sections));
+    }
     return folder.with(file, String.join("\n", project));
+  }
+
+  private static String withSections(String blank, String sections) {
+    assertThat(blank).endsWith("}");
+    String without = blank.replaceFirst(", sections: \\{[^}]*\\}", "");
+    return without.substring(0, without.length() - 1) + ", sections: " + sections + "}";
   }
 }

@@ -148,36 +148,17 @@ class CautionRulesTest {
   }
 
   @Test
-  void aRefusalStatesSizeAndLimitAndNamesAnEarlierStep() {
+  void aRefusalStatesSizeAndLimitAndItsStep() {
     Finding finding =
-        apply(
-                TrialOperation.shop(),
-                TrialOperation.of(Verb.LAY_OUT, MachineKind.MARKING_KNIFE)
-                    .inStep(3)
-                    .where("length", 30 * INCH),
-                JOINT.inStep(9).on("front_end").where("length", 288))
+        apply(TrialOperation.shop(), JOINT.inStep(9).on("front_end").where("length", 288))
             .refused()
             .get(0)
             .finding();
     assertThat(finding.message())
         .isEqualTo("the front end is 4 1/2 in long here; the jointer takes no piece under 14 in");
-    assertThat(finding.hint())
-        .isEqualTo(
-            "move this operation to step 3, where the piece is 30 in long, or plane it with `at`"
-                + " set to block_plane");
+    assertThat(finding.hint()).isEqualTo("plane it with `at` set to block_plane");
     assertThat(finding.step()).isEqualTo("9, Step 9");
     assertThat(finding.at().line()).isEqualTo(90);
-  }
-
-  @Test
-  void withoutAnEarlierStepTheHintStandsAlone() {
-    assertThat(
-            apply(TrialOperation.shop(), JOINT.where("length", 288))
-                .refused()
-                .get(0)
-                .finding()
-                .hint())
-        .isEqualTo("plane it with `at` set to block_plane");
   }
 
   @Test

@@ -133,7 +133,7 @@ class OtherProjectsTest {
                     + "- cut: side.end_rabbets")
             .replace(
                 "- sand: [side,",
-                "- drill: bottom.peg\n  with: [clamps]\n"
+                "- drill: bottom.peg\n  with: [clamps, backer]\n"
                     + drilled
                     + "- drill: bottom.dimple\n  with: [clamps]\n- sand: [side,");
     return Lessons.workOut(

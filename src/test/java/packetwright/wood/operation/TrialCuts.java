@@ -59,7 +59,7 @@ final class TrialCuts {
 
   private TrialCut cut(String kind) {
     return switch (kind) {
-      case "groove" -> groove(kind, "dado_set", "featherboard, push_block");
+      case "groove" -> groove(kind, "dado_set", "featherboard, push_block, sacrificial_fence");
       case "routed_groove" -> groove(kind, "router_table", "push_block");
       case "dado" -> dado();
       case "rabbet_end" -> endRabbet();
@@ -159,7 +159,7 @@ final class TrialCuts {
     return of(
         "rabbet_edge",
         "rabbet: %s, face: %s, width: %d/16, depth: %d/16".formatted(where, face, wide, deep),
-        "- cut: leg.cut\n  with: [featherboard, push_block]",
+        "- cut: leg.cut\n  with: [featherboard, push_block, sacrificial_fence]",
         (x, y, z) -> from(where, x, y, z) < wide / 16.0 && from(face, x, y, z) < deep / 16.0);
   }
 
@@ -200,7 +200,7 @@ final class TrialCuts {
                 across,
                 wide,
                 isThrough ? "" : ", depth: " + deep + "/16"),
-        "- drill: leg.cut\n  with: [clamps]",
+        "- drill: leg.cut\n  with: [clamps, backer]",
         (x, y, z) ->
             Math.hypot(from(from, x, y, z) - at / 16.0, y - across / 16.0) < wide / 32.0
                 && (isThrough || from(face, x, y, z) < deep / 16.0));

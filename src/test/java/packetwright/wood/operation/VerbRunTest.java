@@ -97,7 +97,7 @@ class VerbRunTest {
         runs(
                 "{hole: through, face: inside, from: left, at: 1, across: 1, diameter: 1/4}\n"
                     + "      other: {hole: through, face: inside, from: right, at: 2, diameter: 1/4}",
-                "- drill: [leg.cut, leg.other]\n  with: [clamps]",
+                "- drill: [leg.cut, leg.other]\n  with: [clamps, backer]",
                 Verb.DRILL)
             .get(0);
     assertThat(settings(run))
@@ -111,7 +111,7 @@ class VerbRunTest {
         workOut(
             "{hole: through, face: inside, from: left, at: 1, diameter: 1/4}\n"
                 + "      other: {hole: through, face: inside, from: right, at: 2, diameter: 3/8}",
-            "- drill: [leg.cut, leg.other]\n  with: [clamps]");
+            "- drill: [leg.cut, leg.other]\n  with: [clamps, backer]");
     assertThat(lesson.findings()).extracting(Finding::code).contains("settings-differ");
   }
 
