@@ -248,10 +248,9 @@ final class Situation {
   /** That a piece is more than a machine takes, with room for the direction; or nothing. */
   private String over(MachineKind kind, String limit, Length extent) {
     Length most = machineValue(kind, limit);
+    boolean isOver = most.signum() > 0 && extent.isMore(most);
     String told = "the piece is %s %%s here, and this shop's `%s` takes at most %s";
-    return most.signum() > 0 && extent.isMore(most)
-        ? told.formatted(print(extent), kind.word(), print(most))
-        : "";
+    return isOver ? told.formatted(print(extent), kind.word(), print(most)) : "";
   }
 
   /** The pieces of all targets, none twice. */
@@ -383,9 +382,8 @@ final class Situation {
       List<Workpiece> result,
       OperationRun.@Nullable Work work) {
     Machine machine = tool == null ? null : machine(tool);
+    List<Setting> set = settings.list();
     return new Outcome(
-        after,
-        new OperationRun(
-            step, operation, tool, machine, before, result, settings.list(), work, null));
+        after, new OperationRun(step, operation, tool, machine, before, result, set, work, null));
   }
 }
