@@ -52,6 +52,8 @@ class LayeringTest {
           "drawing.lettering",
           "drawing.view",
           "drawing.sheet",
+          "drawing.part",
+          "drawing.figure",
           "drawing.svg",
           "paper.quiz",
           "paper.packet",

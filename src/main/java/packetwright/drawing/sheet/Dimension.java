@@ -17,7 +17,7 @@ import packetwright.drawing.lettering.Lettering;
  * @param middle of the number, along the dimension line
  * @param text the number
  */
-record Dimension(
+public record Dimension(
     boolean isLevel,
     double from,
     double to,
@@ -28,15 +28,19 @@ record Dimension(
     double middle,
     Inscription text)
     implements Mark {
-  static final double SIZE = 9;
-  static final double ARROW = 7.5;
+  /** Of its number, in points. */
+  public static final double SIZE = 9;
+
+  /** Length of an arrowhead, in points. */
+  public static final double ARROW = 7.5;
+
   static final double TAIL = 5;
   static final double TEXT_GAP = 2.5;
   private static final double START_GAP = 0.06 * 72 / 2;
   private static final double OVERSHOOT = 4;
 
   /** Where arrowheads stand. */
-  enum Arrows {
+  public enum Arrows {
     INSIDE,
     OUTSIDE
   }
@@ -108,7 +112,7 @@ record Dimension(
   }
 
   /** Height of a capital in a dimension. */
-  static double capHeight() {
+  public static double capHeight() {
     return Lettering.capHeight(Face.REGULAR, SIZE);
   }
 }

@@ -9,9 +9,9 @@ import java.util.List;
  * mm or more further out, shorter ones inside longer ones, so that no extension line crosses a
  * number or the line of another dimension.
  */
-final class DimensionBand {
+public final class DimensionBand {
   /** 10 mm: ASME Y14.5 (from memory) and ISO 129-1 ask no less. */
-  static final double FIRST = 10 * 72 / 25.4;
+  public static final double FIRST = 10 * 72 / 25.4;
 
   /** 6 mm between dimension lines. */
   private static final double NEXT = 6 * 72 / 25.4;
@@ -39,7 +39,7 @@ final class DimensionBand {
   }
 
   /** Places dimensions along a level or an upright side. */
-  static DimensionBand arrange(boolean isLevel, List<Wish> wishes) {
+  public static DimensionBand arrange(boolean isLevel, List<Wish> wishes) {
     DimensionBand band = new DimensionBand(isLevel, wishes);
     band.waiting.sort(
         Comparator.comparingDouble((Wish w) -> w.to - w.from).thenComparingDouble(w -> w.from));
@@ -50,7 +50,7 @@ final class DimensionBand {
   }
 
   /** How far the band reaches from the outline; 0 when it is empty. */
-  double depth() {
+  public double depth() {
     if (placed.isEmpty()) {
       return 0;
     }
@@ -59,17 +59,17 @@ final class DimensionBand {
   }
 
   /** How near to the outline its numbers come; without any, as far as can be. */
-  double nearest() {
+  public double nearest() {
     return placed.isEmpty() ? Double.MAX_VALUE : offset(0) - across(0) / 2 - CLEAR;
   }
 
   /** The least place along the side that anything takes. */
-  double least() {
+  public double least() {
     return placed.stream().mapToDouble(s -> s.begin - CLEAR).min().orElse(Double.MAX_VALUE);
   }
 
   /** The greatest place along the side that anything takes. */
-  double greatest() {
+  public double greatest() {
     return placed.stream().mapToDouble(s -> s.end + CLEAR).max().orElse(-Double.MAX_VALUE);
   }
 
@@ -81,7 +81,7 @@ final class DimensionBand {
    * @param outward 1 where the band lies below or right of the view, -1 above or left
    * @param push how much further out than usual the band lies
    */
-  List<Mark> marks(double origin, double outline, int outward, double push) {
+  public List<Mark> marks(double origin, double outline, int outward, double push) {
     List<Mark> marks = new ArrayList<>();
     for (Spot spot : placed) {
       Wish wish = spot.wish;
@@ -201,7 +201,7 @@ final class DimensionBand {
 
   private double offset(int row) {
     // The centre line of a hole reaches past the outline; no number may touch it.
-    double offset = Math.max(FIRST, across(0) / 2 + ViewMarks.CENTRE_PAST + CLEAR);
+    double offset = Math.max(FIRST, across(0) / 2 + Line.CENTRE_PAST + CLEAR);
     for (int i = 1; i <= row; i++) {
       offset += Math.max(NEXT, (across(i - 1) + across(i)) / 2 + CLEAR);
     }
@@ -227,7 +227,7 @@ final class DimensionBand {
    *     before {@code from}
    * @param text its number
    */
-  record Wish(
+  public record Wish(
       double from,
       double to,
       double insetFrom,

@@ -60,7 +60,7 @@ public record Inscription(List<Piece> pieces) {
   }
 
   /** The number of a figure, and whether it is a little more or less. */
-  static Inscription graded(Figure figure, Words words) {
+  public static Inscription graded(Figure figure, Words words) {
     Inscription number = of(Face.REGULAR, figure);
     return switch (figure.grade()) {
       case EXACT -> number;

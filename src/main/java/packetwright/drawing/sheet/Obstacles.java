@@ -11,7 +11,7 @@ import packetwright.drawing.lettering.Face;
 import packetwright.drawing.lettering.Lettering;
 
 /** What stands on a sheet already, to find room for a label that crosses nothing. */
-final class Obstacles implements Painter {
+public final class Obstacles implements Painter {
   private static final double CLEAR = 2;
   private static final double STEP = 2;
 
@@ -19,19 +19,19 @@ final class Obstacles implements Painter {
   private final List<Area> texts = new ArrayList<>();
 
   /** Counts in everything painted so far. */
-  static Obstacles of(List<Mark> marks) {
+  public static Obstacles of(List<Mark> marks) {
     Obstacles obstacles = new Obstacles();
     marks.forEach(mark -> mark.paint(obstacles));
     return obstacles;
   }
 
   /** The free place nearest to a wanted middle, or null when the label does not fit. */
-  @Nullable Label place(Inscription text, double size, Area bounds, double x, double y) {
+  public @Nullable Label place(Inscription text, double size, Area bounds, double x, double y) {
     return place(text, size, bounds, new Wish(x, y, label -> true));
   }
 
   /** The same, where the label suits as well. */
-  @Nullable Label place(Inscription text, double size, Area bounds, Wish wish) {
+  public @Nullable Label place(Inscription text, double size, Area bounds, Wish wish) {
     double width = text.width(size);
     double height = text.above(size) + text.below(size);
     // A heap: the first few are wanted, and sorting them all took longer than all else.
@@ -57,12 +57,12 @@ final class Obstacles implements Painter {
   }
 
   /** Whether a line runs through a text. */
-  boolean crossesText(double x1, double y1, double x2, double y2) {
+  public boolean crossesText(double x1, double y1, double x2, double y2) {
     return texts.stream().anyMatch(t -> t.grown(1).isCrossedBy(x1, y1, x2, y2));
   }
 
   /** Whether a level or upright line meets another. */
-  boolean crossesLine(double x1, double y1, double x2, double y2) {
+  public boolean crossesLine(double x1, double y1, double x2, double y2) {
     Area along = new Area(Math.min(x1, x2), Math.min(y1, y2), Math.max(x1, x2), Math.max(y1, y2));
     return lines.stream().anyMatch(l -> along.grown(1).isCrossedBy(l[0], l[1], l[2], l[3]));
   }
@@ -74,15 +74,15 @@ final class Obstacles implements Painter {
    * @param y of its middle
    * @param suits what else it asks for
    */
-  record Wish(double x, double y, Predicate<Label> suits) {}
+  public record Wish(double x, double y, Predicate<Label> suits) {}
 
   /** Whether no text stands in an area. */
-  boolean isApart(Area area) {
+  public boolean isApart(Area area) {
     return texts.stream().noneMatch(area::overlaps);
   }
 
   /** Whether nothing stands in an area. */
-  boolean isFree(Area area) {
+  public boolean isFree(Area area) {
     return texts.stream().noneMatch(area::overlaps)
         && lines.stream().noneMatch(l -> area.isCrossedBy(l[0], l[1], l[2], l[3]));
   }

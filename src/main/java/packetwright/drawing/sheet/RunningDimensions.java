@@ -9,7 +9,7 @@ import java.util.List;
  * a start right of it, in as few rows as cross nothing. Where lines stand too close for that, every
  * number stands left of its line, so that going one row deeper always finds room.
  */
-final class RunningDimensions {
+public final class RunningDimensions {
   private static final double ROW = 20;
   private static final double FIRST = 20;
   private static final double CLEAR = 2.5;
@@ -24,7 +24,7 @@ final class RunningDimensions {
    * Adds the numbers below an edge; answers how many rows they take. None goes past {@code
    * rightmost}.
    */
-  static int add(List<Mark> marks, List<Entry> entries, double edge, double rightmost) {
+  public static int add(List<Mark> marks, List<Entry> entries, double edge, double rightmost) {
     RunningDimensions dimensions = new RunningDimensions();
     boolean isPlaced =
         entries.stream().filter(Entry::isRight).allMatch(e -> e.x + e.room() < rightmost)
@@ -80,7 +80,7 @@ final class RunningDimensions {
    * @param isRight whether the number stands right of it
    * @param text the number
    */
-  record Entry(double x, boolean isRight, Inscription text) {
+  public record Entry(double x, boolean isRight, Inscription text) {
     double room() {
       return 2 * CLEAR + text.width(SIZE);
     }

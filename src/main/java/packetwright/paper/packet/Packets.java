@@ -14,7 +14,7 @@ import packetwright.definition.project.Project.Supply;
 import packetwright.definition.shop.MachineKind;
 import packetwright.definition.size.Evaluated;
 import packetwright.definition.size.Size;
-import packetwright.drawing.sheet.PartSheet;
+import packetwright.drawing.part.PartSheet;
 import packetwright.drawing.sheet.Sheet;
 import packetwright.paper.packet.AnswerKey.StepChecks;
 import packetwright.paper.packet.StudentPacket.Cover;

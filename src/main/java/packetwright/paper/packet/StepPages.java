@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.Set;
 import packetwright.definition.procedure.Step;
 import packetwright.definition.shop.MachineKind;
-import packetwright.drawing.sheet.LayoutSheet;
+import packetwright.drawing.figure.LayoutSheet;
 import packetwright.drawing.sheet.Sheet;
 import packetwright.plan.lesson.Lesson;
 import packetwright.text.words.Phrase;

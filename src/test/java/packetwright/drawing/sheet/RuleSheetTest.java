@@ -2,7 +2,7 @@ package packetwright.drawing.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static packetwright.drawing.sheet.SampleParts.in;
+import static packetwright.drawing.part.SampleParts.in;
 
 import java.util.Comparator;
 import java.util.List;
@@ -13,6 +13,7 @@ import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import packetwright.drawing.figure.SampleLayouts;
 import packetwright.drawing.sheet.RuleSheet.Pointer;
 import packetwright.drawing.sheet.SheetReading.Straight;
 import packetwright.text.measure.Rational;

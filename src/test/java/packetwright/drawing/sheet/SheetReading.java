@@ -8,17 +8,17 @@ import packetwright.drawing.lettering.Face;
 import packetwright.drawing.lettering.Lettering;
 
 /** What a sheet paints, taken down to be checked. */
-final class SheetReading implements Painter {
+public final class SheetReading implements Painter {
   /** A straight stroke and half its pen. */
-  record Straight(double x1, double y1, double x2, double y2, Pen pen) {}
+  public record Straight(double x1, double y1, double x2, double y2, Pen pen) {}
 
   /** A run of text and the area of its ink. */
-  record Ink(String text, double size, Area area) {}
+  public record Ink(String text, double size, Area area) {}
 
-  final List<Straight> lines = new ArrayList<>();
-  final List<Ink> inks = new ArrayList<>();
+  public final List<Straight> lines = new ArrayList<>();
+  public final List<Ink> inks = new ArrayList<>();
 
-  static SheetReading of(Sheet sheet) {
+  public static SheetReading of(Sheet sheet) {
     SheetReading reading = new SheetReading();
     sheet.paint(reading);
     return reading;
@@ -93,7 +93,7 @@ final class SheetReading implements Painter {
   }
 
   /** Fails where a text touches another, crosses a line, leaves the sheet or is too small. */
-  void assertLegible(Sheet sheet) {
+  public void assertLegible(Sheet sheet) {
     Area paper = new Area(0, 0, sheet.width(), sheet.height());
     for (int i = 0; i < inks.size(); i++) {
       Ink ink = inks.get(i);

@@ -1,4 +1,4 @@
-package packetwright.drawing.sheet;
+package packetwright.drawing.part;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -6,6 +6,16 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.UnaryOperator;
+import packetwright.drawing.sheet.Area;
+import packetwright.drawing.sheet.Dimension;
+import packetwright.drawing.sheet.Fill;
+import packetwright.drawing.sheet.Inscription;
+import packetwright.drawing.sheet.Label;
+import packetwright.drawing.sheet.Line;
+import packetwright.drawing.sheet.Mark;
+import packetwright.drawing.sheet.Obstacles;
+import packetwright.drawing.sheet.Outline;
+import packetwright.drawing.sheet.Stroke;
 import packetwright.drawing.view.Projection;
 import packetwright.text.measure.Length;
 import packetwright.text.measure.Rule;

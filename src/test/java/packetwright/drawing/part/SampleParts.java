@@ -1,4 +1,4 @@
-package packetwright.drawing.sheet;
+package packetwright.drawing.part;
 
 import java.util.List;
 import java.util.Map;
@@ -25,7 +25,7 @@ public final class SampleParts {
 
   private SampleParts() {}
 
-  static Length in(long numerator, long denominator) {
+  public static Length in(long numerator, long denominator) {
     return Length.ofInches(numerator, denominator);
   }
 
@@ -33,7 +33,8 @@ public final class SampleParts {
     return new Trough(new Box(new Point(x1, y1, z1), new Point(x2, y2, z2)));
   }
 
-  static Part part(String name, String letter, int count, Solid block, List<Feature> features) {
+  public static Part part(
+      String name, String letter, int count, Solid block, List<Feature> features) {
     List<Removal> removals = features.stream().flatMap(f -> f.removals().stream()).toList();
     Solid solid = new Solid(block.length(), block.width(), block.thickness(), removals);
     return new Part(
@@ -305,7 +306,7 @@ public final class SampleParts {
     return part("tapered_rail", "L", 2, block, List.of(taper, groove, end));
   }
 
-  static Feature shaped(
+  public static Feature shaped(
       String name,
       FeatureKind kind,
       String where,
@@ -315,7 +316,7 @@ public final class SampleParts {
     return new Feature(name, kind, where, Side.INSIDE, from, sizes, List.of(removals));
   }
 
-  static Feature slant(FeatureKind kind, Solid block, Side at, Side full, Length by) {
+  public static Feature slant(FeatureKind kind, Solid block, Side at, Side full, Length by) {
     return shaped(
         "slant", kind, at.word(), full, Map.of("by", by), Shapes.slant(block, at, full, by));
   }

@@ -1,6 +1,6 @@
-package packetwright.drawing.sheet;
+package packetwright.drawing.figure;
 
-import static packetwright.drawing.sheet.SampleParts.in;
+import static packetwright.drawing.part.SampleParts.in;
 
 import java.util.List;
 import packetwright.text.measure.Length;

@@ -1,4 +1,4 @@
-package packetwright.drawing.sheet;
+package packetwright.drawing.figure;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -6,6 +6,16 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import packetwright.drawing.lettering.Face;
+import packetwright.drawing.sheet.Area;
+import packetwright.drawing.sheet.Fill;
+import packetwright.drawing.sheet.Inscription;
+import packetwright.drawing.sheet.Label;
+import packetwright.drawing.sheet.Line;
+import packetwright.drawing.sheet.Mark;
+import packetwright.drawing.sheet.Outline;
+import packetwright.drawing.sheet.Painter;
+import packetwright.drawing.sheet.Sheet;
+import packetwright.drawing.sheet.Stroke;
 import packetwright.drawing.view.Isometric;
 import packetwright.drawing.view.Isometric.Eye;
 import packetwright.drawing.view.Pictorial;

@@ -1,8 +1,9 @@
-package packetwright.drawing.sheet;
+package packetwright.drawing.figure;
 
-import static packetwright.drawing.sheet.SampleParts.in;
+import static packetwright.drawing.part.SampleParts.in;
 
 import java.util.List;
+import packetwright.drawing.part.SampleParts;
 import packetwright.drawing.view.Placed;
 import packetwright.drawing.view.Placed.Heading;
 import packetwright.text.measure.Length;

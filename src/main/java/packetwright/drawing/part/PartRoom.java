@@ -1,9 +1,11 @@
-package packetwright.drawing.sheet;
+package packetwright.drawing.part;
 
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import packetwright.drawing.sheet.PartMeasures.Band;
+import packetwright.drawing.part.PartMeasures.Band;
+import packetwright.drawing.sheet.DimensionBand;
+import packetwright.drawing.sheet.Mark;
 import packetwright.drawing.view.Projection;
 import packetwright.drawing.view.View;
 import packetwright.text.measure.Length;

@@ -1,9 +1,13 @@
-package packetwright.drawing.sheet;
+package packetwright.drawing.part;
 
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.DoubleStream;
+import packetwright.drawing.sheet.Line;
+import packetwright.drawing.sheet.Mark;
+import packetwright.drawing.sheet.Outline;
+import packetwright.drawing.sheet.Stroke;
 import packetwright.drawing.view.View;
 import packetwright.drawing.view.View.Arc;
 import packetwright.drawing.view.View.Curve;
@@ -17,9 +21,6 @@ import packetwright.text.words.Words;
 
 /** A view put on the sheet at a scale. */
 final class ViewMarks {
-  /** How far a centre line goes beyond what it belongs to: 2 mm. */
-  static final double CENTRE_PAST = 2 * 72 / 25.4;
-
   private final View view;
   private final double scale;
   private final double x;
@@ -56,7 +57,7 @@ final class ViewMarks {
   }
 
   private Mark line(Edge edge) {
-    double past = edge.sight() == Sight.CENTRE ? CENTRE_PAST : 0;
+    double past = edge.sight() == Sight.CENTRE ? Line.CENTRE_PAST : 0;
     double across = edge.isLevel() ? past : 0;
     double up = edge.isLevel() ? 0 : past;
     return Stroke.of(
@@ -87,7 +88,7 @@ final class ViewMarks {
   }
 
   private List<Mark> cross(Hole hole) {
-    double reach = hole.radius().inches().approximate() * scale + CENTRE_PAST;
+    double reach = hole.radius().inches().approximate() * scale + Line.CENTRE_PAST;
     double u = u(hole.u());
     double v = v(hole.v());
     return List.of(

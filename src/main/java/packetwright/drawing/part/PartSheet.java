@@ -1,4 +1,4 @@
-package packetwright.drawing.sheet;
+package packetwright.drawing.part;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -8,7 +8,15 @@ import java.util.Objects;
 import java.util.function.Function;
 import packetwright.definition.project.Side;
 import packetwright.drawing.lettering.Face;
-import packetwright.drawing.sheet.PartMeasures.Band;
+import packetwright.drawing.part.PartMeasures.Band;
+import packetwright.drawing.sheet.Area;
+import packetwright.drawing.sheet.DimensionBand;
+import packetwright.drawing.sheet.Inscription;
+import packetwright.drawing.sheet.Label;
+import packetwright.drawing.sheet.Line;
+import packetwright.drawing.sheet.Mark;
+import packetwright.drawing.sheet.Obstacles;
+import packetwright.drawing.sheet.Sheet;
 import packetwright.drawing.view.Projection;
 import packetwright.drawing.view.View;
 import packetwright.drawing.view.Views;
@@ -179,7 +187,7 @@ public final class PartSheet {
         Length centre = band.isLevel() ? hole.v() : hole.u();
         Length distance = (isFar ? deep.minus(centre) : centre).minus(hole.radius());
         nearest = nearest.min(distance);
-        past = ViewMarks.CENTRE_PAST;
+        past = Line.CENTRE_PAST;
       }
     }
     return Math.max(0, points(nearest) - past);

@@ -1,7 +1,7 @@
-package packetwright.drawing.sheet;
+package packetwright.drawing.figure;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static packetwright.drawing.sheet.SampleParts.in;
+import static packetwright.drawing.part.SampleParts.in;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -9,6 +9,8 @@ import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
+import packetwright.drawing.sheet.Sheet;
+import packetwright.drawing.sheet.SheetReading;
 import packetwright.text.measure.Length;
 import packetwright.text.measure.Rational;
 import packetwright.text.measure.Rule;

@@ -1,9 +1,19 @@
-package packetwright.drawing.sheet;
+package packetwright.drawing.figure;
 
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import packetwright.drawing.lettering.Face;
+import packetwright.drawing.part.PartSheet;
+import packetwright.drawing.sheet.Fill;
+import packetwright.drawing.sheet.Inscription;
+import packetwright.drawing.sheet.Label;
+import packetwright.drawing.sheet.Line;
+import packetwright.drawing.sheet.Mark;
+import packetwright.drawing.sheet.Outline;
+import packetwright.drawing.sheet.RunningDimensions;
+import packetwright.drawing.sheet.Sheet;
+import packetwright.drawing.sheet.Stroke;
 import packetwright.text.measure.Length;
 import packetwright.text.measure.Rule;
 import packetwright.text.words.Words;

@@ -1,4 +1,4 @@
-package packetwright.drawing.sheet;
+package packetwright.drawing.part;
 
 import java.util.ArrayList;
 import java.util.Arrays;

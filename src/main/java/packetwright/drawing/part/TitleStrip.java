@@ -1,8 +1,14 @@
-package packetwright.drawing.sheet;
+package packetwright.drawing.part;
 
 import java.util.ArrayList;
 import java.util.List;
 import packetwright.drawing.lettering.Face;
+import packetwright.drawing.sheet.Inscription;
+import packetwright.drawing.sheet.Label;
+import packetwright.drawing.sheet.Line;
+import packetwright.drawing.sheet.Mark;
+import packetwright.drawing.sheet.Outline;
+import packetwright.drawing.sheet.Stroke;
 import packetwright.text.measure.Length;
 import packetwright.text.measure.Rule;
 import packetwright.text.words.Phrase;

@@ -1,7 +1,7 @@
-package packetwright.drawing.sheet;
+package packetwright.drawing.part;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static packetwright.drawing.sheet.SampleParts.in;
+import static packetwright.drawing.part.SampleParts.in;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -14,8 +14,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import packetwright.definition.project.PartDefinition.FeatureKind;
 import packetwright.definition.project.Side;
-import packetwright.drawing.sheet.PartMeasures.Band;
-import packetwright.drawing.sheet.PartMeasures.Measure;
+import packetwright.drawing.part.PartMeasures.Band;
+import packetwright.drawing.part.PartMeasures.Measure;
+import packetwright.drawing.sheet.Line;
+import packetwright.drawing.sheet.Sheet;
+import packetwright.drawing.sheet.SheetReading;
 import packetwright.text.measure.Length;
 import packetwright.text.measure.Rational;
 import packetwright.text.measure.Rule;

@@ -1,4 +1,4 @@
-package packetwright.drawing.sheet;
+package packetwright.drawing.part;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -6,6 +6,7 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import packetwright.definition.project.Side;
 import packetwright.drawing.lettering.Face;
+import packetwright.drawing.sheet.Inscription;
 import packetwright.text.measure.Figure;
 import packetwright.text.measure.Length;
 import packetwright.text.measure.Quantity;
