@@ -223,6 +223,44 @@ record Prism(int axis, List<Side> sides, double low, double high) {
     return facets;
   }
 
+  /**
+   * What a plane cuts of it: its own section, or the stretches between its ends that the plane runs
+   * through, as rectangles.
+   *
+   * @param across the axis that the plane stands across
+   * @param at where it stands
+   */
+  List<List<View.Place>> across(int across, double at) {
+    if (across == axis) {
+      boolean isCut = at > low && at < high && !sides.isEmpty();
+      return isCut
+          ? List.of(sides.stream().map(s -> new View.Place(s.u1, s.v1)).toList())
+          : List.of();
+    }
+    boolean isFirst = across == Removal.acrossU(axis);
+    // Where a ray begins does not matter: its stretches run both ways.
+    double middle = (low + high) / 2;
+    Vector from = isFirst ? place(at, 0, middle) : place(0, at, middle);
+    Vector way = isFirst ? place(0, 1, 0) : place(1, 0, 0);
+    int other = 3 - axis - across;
+    List<List<View.Place>> rectangles = new ArrayList<>();
+    for (double[] stretch : stretches(from, way)) {
+      double begin = from.on(other) + stretch[0];
+      double end = from.on(other) + stretch[1];
+      rectangles.add(
+          axis < other ? rectangle(low, begin, high, end) : rectangle(begin, low, end, high));
+    }
+    return rectangles;
+  }
+
+  private static List<View.Place> rectangle(double u1, double v1, double u2, double v2) {
+    return List.of(
+        new View.Place(u1, v1),
+        new View.Place(u2, v1),
+        new View.Place(u2, v2),
+        new View.Place(u1, v2));
+  }
+
   private Vector place(double u, double v, double along) {
     return switch (axis) {
       case 0 -> new Vector(along, u, v);
