@@ -64,7 +64,17 @@ record Naming(Words words, Rule rule) {
     Verb verb = run.operation().verb().value();
     String own = "packet.set." + verb.word() + "." + setting.name();
     boolean isStopped = verb == Verb.CROSSCUT && run.operation().stop();
-    return words.hasKey(own) && !isStopped ? words.say(own) : setting(setting.name());
+    String key = "packet.set." + setting.name();
+    return words.hasKey(own) && !isStopped
+        ? words.say(own)
+        : words.hasKey(key) ? at(run, key) : setting(setting.name());
+  }
+
+  /** A phrase, or the tool's own in its place: a router has a bit where a saw has a tooth. */
+  Phrase at(OperationRun run, String key) {
+    MachineKind tool = run.tool();
+    String own = tool == null ? key : key + "." + tool.word();
+    return words.say(words.hasKey(own) ? own : key);
   }
 
   /**

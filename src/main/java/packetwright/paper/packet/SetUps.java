@@ -80,15 +80,15 @@ final class SetUps {
         naming.setting(run, setting),
         naming.exactly(setting.value()),
         datum(run, setting),
-        note(setting));
+        note(run, setting));
   }
 
-  /** From where it is measured; on a mirror image left is right. */
+  /** From where it is measured, and to what of its tool; on a mirror image left is right. */
   Phrase datum(OperationRun run, Setting setting) {
     if (setting.datum().isEmpty()) {
       return Naming.nothing();
     }
-    Phrase datum = words.say("packet.datum." + setting.datum());
+    Phrase datum = naming.at(run, "packet.datum." + setting.datum());
     List<String> mirrored =
         run.before().stream().map(Workpiece::name).filter(this::isMirrored).toList();
     Side side = Side.of(setting.datum());
@@ -118,17 +118,28 @@ final class SetUps {
         .orElse(null);
   }
 
-  /** A cutter's make-up, or that a measurement comes in place of the value. */
-  Phrase note(Setting setting) {
-    if (!setting.stack().isEmpty()) {
-      Phrase sum = Naming.nothing();
-      for (int i = 0; i < setting.stack().size(); i++) {
-        Phrase width = naming.exactly(Quantity.of(setting.stack().get(i)));
-        sum = i == 0 ? width : words.say("packet.sum", sum, width);
-      }
-      return words.say("packet.stack", sum);
+  /** What a stack is put together from, or that a measurement comes in place of the value. */
+  Phrase note(OperationRun run, Setting setting) {
+    if (setting.stack().isEmpty()) {
+      return setting.fitted() ? words.say("packet.setting.fitted") : Naming.nothing();
     }
-    return setting.fitted() ? words.say("packet.setting.fitted") : Naming.nothing();
+    if (run.tool() != MachineKind.DADO_SET) {
+      return single(setting);
+    }
+    Phrase sum = Naming.nothing();
+    for (int i = 0; i < setting.stack().size(); i++) {
+      Phrase width = size(setting.stack().get(i));
+      sum = i == 0 ? width : words.say("packet.sum", sum, width);
+    }
+    return words.say("packet.stack", sum);
+  }
+
+  /** A bit or an iron is one thing: only a width other than the one set is told. */
+  private Phrase single(Setting setting) {
+    Length width = setting.stack().get(0);
+    return setting.value().equals(Quantity.of(width))
+        ? Naming.nothing()
+        : words.say("packet.stack.single", size(width));
   }
 
   // ---- what is looked at
@@ -211,7 +222,7 @@ final class SetUps {
     for (Phrase more :
         List.of(
             datum(run, setting),
-            note(setting),
+            note(run, setting),
             tolerance == null
                 ? Naming.nothing()
                 : words.say("packet.look.within", naming.exactly(Quantity.of(tolerance))))) {
