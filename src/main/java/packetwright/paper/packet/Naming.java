@@ -56,6 +56,13 @@ record Naming(Words words, Rule rule) {
     return words.plain("packet.tool." + kind.word());
   }
 
+  /** Whether a text in small letters names a tool, by its printed name or a shorter one. */
+  boolean isNamed(MachineKind kind, String text) {
+    String own = "packet.tool.named." + kind.word();
+    String name = words.hasKey(own) ? words.plain(own) : machine(kind).toLowerCase(Locale.ROOT);
+    return Pattern.compile("\\b" + Pattern.quote(name) + "s?\\b").matcher(text).find();
+  }
+
   /**
    * What an operation sets. A crosscut without a stop is made at its line, and a rough cut says how
    * wide the board must be, which nothing is set to.

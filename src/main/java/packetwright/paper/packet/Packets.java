@@ -143,13 +143,12 @@ public final class Packets {
     Set<String> supplies = new LinkedHashSet<>();
     for (OperationRun run : lesson.run().operations()) {
       if (run.operation().by() != By.INSTRUCTOR) {
-        MachineKind kind = run.tool();
-        if (kind != null) {
-          tools.add(kind);
-        }
         run.operation().using().forEach(u -> supplies.add(u.value()));
       }
     }
+    lesson.procedure().steps().stream()
+        .filter(step -> !CautionPlaces.isInstructors(step))
+        .forEach(step -> tools.addAll(StepPages.tools(lesson, naming, step)));
     Map<String, String> gear = new LinkedHashMap<>(Map.of("eye", words.plain("packet.gear.eyes")));
     if (tools.stream().anyMatch(MachineKind::isPowered)) {
       gear.put("ear", words.plain("packet.gear.ears"));
