@@ -129,6 +129,9 @@ public final class Packets {
         project.course(),
         lesson.choices().term(),
         lesson.shop().name(),
+        lesson.run().operations().stream()
+            .map(OperationRun::tool)
+            .anyMatch(kind -> kind != null && kind.isPowered()),
         project.options().chosen().stream()
             .map(
                 option ->

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -53,19 +54,30 @@ final class SetUps {
 
   /** One box for each set-up; operations that share one share its box. */
   List<PacketStep.SettingsBox> boxes(List<OperationRun> runs) {
-    Map<List<PacketStep.Setting>, Phrase> boxes = new LinkedHashMap<>();
+    Map<List<PacketStep.Setting>, OperationRun> boxes = new LinkedHashMap<>();
     for (OperationRun run : runs) {
       List<PacketStep.Setting> lines = lines(run);
       if (!lines.isEmpty()) {
-        boxes.putIfAbsent(lines, naming.work(run.operation()));
+        boxes.putIfAbsent(lines, run);
       }
     }
+    boolean isOneTool = boxes.values().stream().map(OperationRun::tool).distinct().count() < 2;
     List<PacketStep.SettingsBox> list = new ArrayList<>();
     boxes.forEach(
-        (lines, work) ->
+        (lines, run) ->
             list.add(
-                new PacketStep.SettingsBox(boxes.size() == 1 ? Naming.nothing() : work, lines)));
+                new PacketStep.SettingsBox(
+                    boxes.size() == 1 ? Naming.nothing() : work(run, isOneTool), lines)));
     return list;
+  }
+
+  /** What is done; where a step has several tools, with which. */
+  private Phrase work(OperationRun run, boolean isOneTool) {
+    Phrase work = naming.work(run.operation());
+    MachineKind tool = run.tool();
+    return isOneTool || tool == null
+        ? work
+        : words.say("packet.work.tool", work, naming.machine(tool).toLowerCase(Locale.ROOT));
   }
 
   private List<PacketStep.Setting> lines(OperationRun run) {
