@@ -142,7 +142,8 @@ final class ToolRows {
         row("chuck_key", DRILL, DRILL_BY_HAND),
         row("drill_chips", DRILL, DRILL_BY_HAND),
         row("drill_speed", DRILL, DRILL_BY_HAND),
-        row("hand_drill_slip", DRILL_BY_HAND, DRILL));
+        row("hand_drill_slip", DRILL_BY_HAND, DRILL),
+        row("hand_drill_slip", at(Verb.SCREW, MachineKind.SCREWDRIVER), SCREW));
   }
 
   private static Stream<Row> routerTable() {
@@ -250,12 +251,31 @@ final class ToolRows {
   private static Stream<Row> bench() {
     return Stream.of(
         row("chisel_edge", BENCH, PLANE),
-        row("edge_tool", PLANE, BENCH),
-        row("edge_tool", at(Verb.JOINT_FACE, MachineKind.BENCH_PLANE), BENCH),
-        row("edge_tool", at(Verb.CUT, MachineKind.MARKING_KNIFE), HAND_SAW),
-        row("edge_tool", at(Verb.CUT, MachineKind.PLOW_PLANE), HAND_SAW),
+        row("plane_slip", PLANE, BENCH),
+        row("plane_slip", at(Verb.JOINT_FACE, MachineKind.BENCH_PLANE), BENCH),
+        row("plane_slip", at(Verb.CUT, MachineKind.PLOW_PLANE), HAND_SAW),
+        row("knife_slip", at(Verb.LAY_OUT, MachineKind.MARKING_KNIFE), PLANE),
+        row("knife_slip", BENCH, PLANE),
+        row("knife_slip", HAND_SAW, at(Verb.CROSSCUT, MachineKind.MITER_SAW)),
         row("hand_saw_jump", at(Verb.SAW_CURVE, MachineKind.COPING_SAW), PLANE),
         row("hand_saw_jump", HAND_SAW, PLANE),
+        row("saw_below", at(Verb.RIP, MachineKind.HAND_SAW), HAND_SAW),
+        row("saw_below", at(Verb.RIP, MachineKind.HAND_SAW), BAND_RIP),
+        row("saw_slides", HAND_SAW.where("set.angle", INCH), HAND_SAW),
+        row("saw_slides", HAND_SAW.where("set.tilt", INCH), HAND_SAW),
+        under("thin_at_hand_saw", HAND_SAW, "thickness", 24),
+        row("thin_at_hand_saw", HAND_SAW.where("thickness", 16), PLANE.where("thickness", 16)),
+        under("thin_edge_planed", at(Verb.JOINT_EDGE, MachineKind.BENCH_PLANE), "thickness", 24),
+        under(
+            "thin_edge_planed",
+            at(Verb.CUT_TO_FIT, MachineKind.BLOCK_PLANE).where("set.width", INCH),
+            "thickness",
+            24),
+        row(
+            "thin_edge_planed",
+            at(Verb.JOINT_EDGE, MachineKind.BLOCK_PLANE).where("thickness", 16),
+            PLANE.where("thickness", 16)),
+        row("saw_blade_snaps", at(Verb.SAW_CURVE, MachineKind.COPING_SAW), HAND_SAW),
         under("short_in_hand", HAND_SAW, "length", 3 * INCH),
         under("short_in_hand", PLANE, "length", 4 * INCH),
         row(
