@@ -66,12 +66,16 @@ record HelperLines(Lesson lesson, Naming naming) {
   List<Phrase> looks(OperationRun run) {
     List<Phrase> looks = new ArrayList<>();
     for (Helper helper : helpers(run)) {
-      looks.add(
-          helper.sizes().isEmpty()
-              ? words().say("packet.look.ready", Naming.title(name(helper)))
-              : line(helper));
+      looks.add(helper.sizes().isEmpty() ? ready(helper) : line(helper));
     }
     return looks;
+  }
+
+  private Phrase ready(Helper helper) {
+    String own = "packet.look.control." + helper.control().name().toLowerCase(Locale.ROOT);
+    return words().hasKey(own)
+        ? words().say(own)
+        : words().say("packet.look.ready", Naming.title(name(helper)));
   }
 
   /** What is made before class, one row for each thing of each step, for one station. */

@@ -154,6 +154,7 @@ final class SetUps {
     first.settings().forEach(s -> items.add(look(first, s)));
     items.add(height(runs, kind));
     items.addAll(guard(runs, kind));
+    items.addAll(hazards(runs));
     if (runs.stream().anyMatch(r -> r.operation().stop())) {
       items.add(words.say("packet.look.stop." + (isParting(first) ? "parting" : "shaping")));
     }
@@ -163,6 +164,15 @@ final class SetUps {
         Phrase.of(naming.machine(kind)),
         isOnly ? Naming.nothing() : naming.work(first.operation()),
         List.copyOf(items));
+  }
+
+  /** What the hazards of these cuts ask for. */
+  private List<Phrase> hazards(List<OperationRun> runs) {
+    return lesson.cautions().stream()
+        .flatMap(c -> c.fired().stream())
+        .filter(f -> !f.look().isEmpty() && runs.contains(f.run()))
+        .map(f -> Naming.typeset(f.look()))
+        .toList();
   }
 
   private static MachineKind kind(OperationRun run) {
