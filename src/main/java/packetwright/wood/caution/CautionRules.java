@@ -220,9 +220,9 @@ public final class CautionRules {
       Object[] amounts = amounts(hazard, values);
       String phrase = "caution." + hazard.name();
       return new HazardRule.OwnWords(
-          words.plain(phrase + ".hazard"),
+          words.plain(phrase + ".hazard", amounts),
           words.plain(phrase + ".consequence"),
-          words.plain(phrase + ".avoid"),
+          words.plain(phrase + ".avoid", amounts),
           words.plain(phrase + ".why", amounts));
     }
 
