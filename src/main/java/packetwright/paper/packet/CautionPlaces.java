@@ -255,11 +255,24 @@ final class CautionPlaces {
   private List<Said> once(String head, boolean isStudents) {
     return merged(
             lesson.cautions().stream()
-                .filter(c -> c.isOnce() && isStudents(c) == isStudents && head(c).equals(head))
+                .filter(c -> isOnceFor(c, isStudents) && head(c).equals(head))
+                .filter(c -> !isToldAtTheSaw(c, isStudents))
                 .toList())
         .stream()
         .sorted(Comparator.comparing(Said::signal))
         .toList();
+  }
+
+  private static boolean isOnceFor(Caution caution, boolean isStudents) {
+    return caution.isOnce() && isStudents(caution) == isStudents;
+  }
+
+  /** A dado set runs in the table saw: what stands there is not said again. */
+  private boolean isToldAtTheSaw(Caution caution, boolean isStudents) {
+    return caution.tool() == MachineKind.DADO_SET
+        && lesson.cautions().stream()
+            .filter(c -> isOnceFor(c, isStudents) && c.tool() == MachineKind.TABLE_SAW)
+            .anyMatch(c -> c.rule().equals(caution.rule()));
   }
 
   private static boolean isStudents(Caution caution) {
@@ -309,7 +322,8 @@ final class CautionPlaces {
 
   private Phrase name(String head) {
     MachineKind kind = MachineKind.of(head);
-    return kind == null ? words.say("packet.head." + head) : Phrase.of(naming.machine(kind));
+    String own = "packet.head." + head;
+    return kind == null || words.hasKey(own) ? words.say(own) : Phrase.of(naming.machine(kind));
   }
 
   private static boolean isPowered(String head) {

@@ -95,7 +95,7 @@ record DryFit(Lesson lesson, Naming naming) {
     Piece piece = piece(worked);
     List<Row> own = new ArrayList<>();
     if (enters.contains(WIDTH)) {
-      own.addAll(pair("wide", edge(narrowed(piece, false)), edge(narrowed(piece, true))));
+      own.addAll(pair("wide", most(), edge(narrowed(piece, false)), edge(narrowed(piece, true))));
     }
     if (enters.contains(LENGTH)) {
       Step later = trimmedLater(run, worked);
@@ -103,7 +103,7 @@ record DryFit(Lesson lesson, Naming naming) {
         Phrase leave = words().say("packet.fit.do.later", later.mark());
         own.add(new Row(words().say("packet.fit.long"), leave));
       } else {
-        own.addAll(pair("long", end(shortened(piece, false)), end(shortened(piece, true))));
+        own.addAll(pair("long", aCut(), end(shortened(piece, false)), end(shortened(piece, true))));
       }
     }
     if (!enters.contains(THICKNESS) && joints.stream().anyMatch(j -> !j.kind().equals("rabbet"))) {
@@ -114,12 +114,12 @@ record DryFit(Lesson lesson, Naming naming) {
   }
 
   /** A row for a little too much and one for more; one row where the same is done. */
-  private List<Row> pair(String wrong, Phrase little, Phrase more) {
+  private List<Row> pair(String wrong, Length limit, Phrase little, Phrase more) {
     return little.equals(more)
         ? List.of(new Row(words().say("packet.fit." + wrong), little))
         : List.of(
-            new Row(amount(wrong + ".little", most()), little),
-            new Row(amount(wrong + ".more", most()), more));
+            new Row(amount(wrong + ".little", limit), little),
+            new Row(amount(wrong + ".more", limit), more));
   }
 
   // ---- which part goes into what
@@ -263,6 +263,11 @@ record DryFit(Lesson lesson, Naming naming) {
 
   private Length most() {
     return little().times(2);
+  }
+
+  /** A saw takes off no slice thinner than its blade: the blade would bend away from it. */
+  private Length aCut() {
+    return most().max(lesson.shop().crosscutKerf());
   }
 
   private Phrase name(String piece) {

@@ -66,12 +66,16 @@ record HelperLines(Lesson lesson, Naming naming) {
   List<Phrase> looks(OperationRun run) {
     List<Phrase> looks = new ArrayList<>();
     for (Helper helper : helpers(run)) {
-      looks.add(
-          helper.sizes().isEmpty()
-              ? words().say("packet.look.ready", Naming.title(name(helper)))
-              : line(helper));
+      looks.add(helper.sizes().isEmpty() ? ready(helper) : line(helper));
     }
     return looks;
+  }
+
+  private Phrase ready(Helper helper) {
+    String own = "packet.look.control." + helper.control().name().toLowerCase(Locale.ROOT);
+    return words().hasKey(own)
+        ? words().say(own)
+        : words().say("packet.look.ready", Naming.title(name(helper)));
   }
 
   /** What is made before class, one row for each thing of each step, for one station. */
@@ -153,15 +157,18 @@ record HelperLines(Lesson lesson, Naming naming) {
     return run.before().get(0);
   }
 
-  /** The kind of the first feature that is cut, or none. */
   private @Nullable FeatureKind cut(OperationRun run) {
+    Part.Feature feature = feature(run);
+    return feature == null ? null : feature.kind();
+  }
+
+  /** The first feature that is cut, or none. */
+  Part.@Nullable Feature feature(OperationRun run) {
     for (Located<String> target : run.operation().targets()) {
       String[] names = target.value().split("\\.", 2);
       for (Part part : lesson.parts()) {
-        Part.Feature feature =
-            names.length == 2 && part.name().equals(names[0]) ? part.feature(names[1]) : null;
-        if (feature != null) {
-          return feature.kind();
+        if (names.length == 2 && part.name().equals(names[0])) {
+          return part.feature(names[1]);
         }
       }
     }

@@ -92,33 +92,34 @@ record SafetyPage(Lesson lesson, Naming naming) {
         first.isLocal()
             ? words().say("packet.safety.local", first.source())
             : Naming.typeset(first.source()),
-        together(cautions.stream().map(this::fired).toList()));
+        fired(cautions.stream().flatMap(c -> c.fired().stream()).toList()));
   }
 
-  /** Steps at which a rule fired for the same reasons, as one entry that names no title. */
-  private List<Fired> together(List<Fired> all) {
-    Map<List<Phrase>, List<Fired>> byReasons = new LinkedHashMap<>();
-    all.forEach(f -> byReasons.computeIfAbsent(f.why(), w -> new ArrayList<>()).add(f));
-    List<Fired> told = new ArrayList<>();
-    byReasons.forEach(
-        (why, same) -> {
-          List<String> marks = same.stream().flatMap(f -> f.marks().stream()).distinct().toList();
-          told.add(marks.size() == 1 ? same.get(0) : new Fired(marks, "", why));
-        });
-    return told;
+  /** Every step where a rule fired; steps of which the same is said stand together. */
+  private List<Fired> fired(List<Firing> firings) {
+    Map<Step, Set<Phrase>> reasons = new LinkedHashMap<>();
+    firings.stream()
+        .sorted(Comparator.comparingInt(f -> f.run().step().number()))
+        .forEach(
+            f ->
+                reasons.computeIfAbsent(f.run().step(), s -> new LinkedHashSet<>()).add(reason(f)));
+    Map<Set<Phrase>, List<Step>> together = new LinkedHashMap<>();
+    reasons.forEach((step, why) -> together.computeIfAbsent(why, w -> new ArrayList<>()).add(step));
+    List<Fired> fired = new ArrayList<>();
+    together.forEach((why, steps) -> fired.add(fired(steps, List.copyOf(why))));
+    return fired;
   }
 
-  private Fired fired(Caution caution) {
-    Step step = caution.fired().get(0).run().step();
-    Set<Phrase> reasons = new LinkedHashSet<>();
-    for (Firing firing : caution.fired()) {
-      Phrase why = Naming.typeset(firing.why());
-      reasons.add(
-          firing.isReplaced()
-              ? words().say("packet.safety.replaced", why, hazard(firing.replacedBy()))
-              : why);
-    }
-    return new Fired(List.of(step.mark()), step.title(), List.copyOf(reasons));
+  private static Fired fired(List<Step> steps, List<Phrase> why) {
+    List<String> marks = steps.stream().map(Step::mark).toList();
+    return new Fired(marks, steps.size() == 1 ? steps.get(0).title() : "", why);
+  }
+
+  private Phrase reason(Firing firing) {
+    Phrase why = Naming.typeset(firing.why());
+    return firing.isReplaced()
+        ? words().say("packet.safety.replaced", why, hazard(firing.replacedBy()))
+        : why;
   }
 
   /** What is printed in a rule's place. */

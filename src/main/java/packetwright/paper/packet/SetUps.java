@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import packetwright.definition.procedure.Operation.By;
 import packetwright.definition.procedure.Operation.Control;
@@ -35,6 +36,9 @@ final class SetUps {
 
   private static final Length MOST_ABOVE = Length.ofInches(1, 4);
   private static final int THICKNESS = 2;
+
+  /** A guide at a later pass. */
+  private static final Pattern MOVED = Pattern.compile("(fence|stop)_[0-9]+");
 
   private final Lesson lesson;
   private final Naming naming;
@@ -166,7 +170,27 @@ final class SetUps {
         setUps.computeIfAbsent(List.of(kind, lines(run)), k -> new ArrayList<>()).add(run);
       }
     }
-    return setUps.values().stream().map(own -> check(own, setUps.size() == 1)).toList();
+    List<Check> checks = new ArrayList<>();
+    for (List<OperationRun> own : setUps.values()) {
+      List<Check> moved = moved(own.get(0));
+      checks.add(check(own, setUps.size() == 1 && moved.isEmpty()));
+      checks.addAll(moved);
+    }
+    return checks;
+  }
+
+  /** A fence or a stop that is moved between passes is looked at again. */
+  private List<Check> moved(OperationRun run) {
+    return run.settings().stream()
+        .filter(s -> MOVED.matcher(s.name()).matches())
+        .map(
+            s ->
+                new Check(
+                    Phrase.of(naming.machine(kind(run))),
+                    words.say(
+                        "packet.look.setting", naming.setting(run, s), naming.exactly(s.value())),
+                    List.of(look(run, s), words.say("packet.look.moved"))))
+        .toList();
   }
 
   private Check check(List<OperationRun> runs, boolean isOnly) {
@@ -177,6 +201,7 @@ final class SetUps {
     first.settings().forEach(s -> items.add(look(first, s)));
     items.add(height(runs, kind));
     items.addAll(guard(runs, kind));
+    items.addAll(hazards(runs));
     if (runs.stream().anyMatch(r -> r.operation().stop())) {
       items.add(words.say("packet.look.stop." + (isParting(first) ? "parting" : "shaping")));
     }
@@ -186,6 +211,15 @@ final class SetUps {
         Phrase.of(naming.machine(kind)),
         isOnly ? Naming.nothing() : naming.work(first.operation()),
         List.copyOf(items));
+  }
+
+  /** What the hazards of these cuts ask for. */
+  private List<Phrase> hazards(List<OperationRun> runs) {
+    return lesson.cautions().stream()
+        .flatMap(c -> c.fired().stream())
+        .filter(f -> !f.look().isEmpty() && runs.contains(f.run()))
+        .map(f -> Naming.typeset(f.look()))
+        .toList();
   }
 
   private static MachineKind kind(OperationRun run) {
@@ -203,6 +237,9 @@ final class SetUps {
 
   /** Which blade: for cuts along the grain, across it, or in sheets. */
   private Phrase cutter(OperationRun run, MachineKind kind) {
+    if (kind == MachineKind.ROUTER_TABLE || kind == MachineKind.HANDHELD_ROUTER) {
+      return bit(run);
+    }
     if (kind != MachineKind.TABLE_SAW && kind != MachineKind.MITER_SAW) {
       return Naming.nothing();
     }
@@ -211,6 +248,19 @@ final class SetUps {
     boolean isAlong = verb == Verb.RIP || (work != null && work.feed() == Feed.ALONG);
     return words.say(
         "packet.look.blade." + (isSheet(run) ? "sheet" : isAlong ? "along" : "across"));
+  }
+
+  /** A bit with a profile; the width of a straight one is a setting. */
+  private Phrase bit(OperationRun run) {
+    Part.Feature feature = helpers.feature(run);
+    String kind = feature == null ? "" : feature.kind().name().toLowerCase(Locale.ROOT);
+    Length size =
+        feature == null
+            ? null
+            : feature.sizes().getOrDefault("radius", feature.sizes().get("size"));
+    return size != null && words.hasKey("packet.look.bit." + kind)
+        ? words.say("packet.look.bit." + kind, size(size))
+        : Naming.nothing();
   }
 
   private boolean isSheet(OperationRun run) {
@@ -306,7 +356,8 @@ final class SetUps {
     }
     String key = isHidden ? "packet.look.hidden." : "packet.look." + kind.word() + ".";
     for (int item = 1; words.hasKey(key + item); item++) {
-      items.add(words.say(key + item));
+      Length hand = CautionRules.builtIn().limit(lesson.shop(), kind, "hand_distance");
+      items.add(hand == null ? words.say(key + item) : words.say(key + item, size(hand)));
     }
     return items;
   }

@@ -21,7 +21,8 @@ import packetwright.wood.operation.OperationRun;
  * @param isGeneral whether the rule is about no tool in particular
  * @param isOnce whether it holds for the machine as a whole, and is printed once
  * @param refuses whether the operation may not be printed
- * @param fired where it fired, one or more operations of one step
+ * @param fired where it fired: one or more operations of one step, or of the whole procedure for
+ *     what is printed once
  */
 public record Caution(
     String rule,
@@ -46,9 +47,10 @@ public record Caution(
    *
    * @param run the operation
    * @param why the sizes that made it fire
+   * @param look what the instructor looks at there before power goes on; empty for nothing
    * @param replacedBy name of the rule that is printed there in its place; empty for none
    */
-  public record Firing(OperationRun run, String why, String replacedBy) {
+  public record Firing(OperationRun run, String why, String look, String replacedBy) {
     /** Whether another rule is printed there in its place. */
     public boolean isReplaced() {
       return !replacedBy.isEmpty();
@@ -74,7 +76,7 @@ public record Caution(
         both);
   }
 
-  /** Number of the step. */
+  /** Number of the step, the first of several. */
   public int step() {
     return fired.get(0).run().step().number();
   }

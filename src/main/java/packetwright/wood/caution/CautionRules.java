@@ -3,7 +3,6 @@ package packetwright.wood.caution;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -124,7 +123,6 @@ public final class CautionRules {
     Printing printing = new Printing(words, rule, report);
     List<Refused> refused = new ArrayList<>();
     Map<String, Caution> merged = new LinkedHashMap<>();
-    Set<String> seen = new HashSet<>();
     for (OperationRun operation : run.operations()) {
       RunValues values = new RunValues(operation, rules.limits());
       List<HazardRule> here = rules.rules().stream().filter(h -> applies(h, values)).toList();
@@ -132,11 +130,9 @@ public final class CautionRules {
       for (HazardRule hazard : here) {
         List<Refused> refusals = refusals(hazard, values, report);
         refused.addAll(refusals);
-        if (!hazard.isOnce() || isNew(hazard, values, seen)) {
-          String by = replaced.getOrDefault(hazard.name(), "");
-          Caution caution = printing.caution(hazard, values, !refusals.isEmpty(), by);
-          merged.merge(place(caution), caution, Caution::and);
-        }
+        String by = replaced.getOrDefault(hazard.name(), "");
+        Caution caution = printing.caution(hazard, values, !refusals.isEmpty(), by);
+        merged.merge(place(caution), caution, Caution::and);
       }
     }
     List<Caution> cautions = new ArrayList<>(merged.values());
@@ -151,9 +147,15 @@ public final class CautionRules {
         .toList();
   }
 
-  /** What holds for a machine as a whole is kept apart for each machine. */
+  /**
+   * What is told as one: at a step, or once for a machine. A student does not see the instructor's
+   * steps, so what holds for a machine as a whole is told to each of the two.
+   */
   private static String place(Caution caution) {
-    return caution.step() + " " + caution.rule() + (caution.isOnce() ? " " + caution.tool() : "");
+    OperationRun run = caution.fired().get(0).run();
+    return caution.rule()
+        + " "
+        + (caution.isOnce() ? run.tool() + " " + run.operation().by() : caution.step());
   }
 
   /**
@@ -182,17 +184,6 @@ public final class CautionRules {
         && holds(hazard.when(), values);
   }
 
-  /** A student does not see the instructor's steps, so each of the two is told once. */
-  private static boolean isNew(HazardRule rule, RunValues values, Set<String> seen) {
-    MachineKind tool = values.run().tool();
-    return seen.add(
-        rule.name()
-            + " "
-            + values.run().operation().by()
-            + " "
-            + (tool == null ? "" : tool.word()));
-  }
-
   private static boolean holds(Formula when, RunValues values) {
     Checked<Boolean> holds = when.holds(values);
     if (!holds.isGood()) {
@@ -217,7 +208,7 @@ public final class CautionRules {
           hazard.at().isEmpty(),
           hazard.isOnce(),
           refuses,
-          List.of(new Caution.Firing(values.run(), said.why(), replacedBy)));
+          List.of(new Caution.Firing(values.run(), said.why(), look(hazard, values), replacedBy)));
     }
 
     private HazardRule.OwnWords said(HazardRule hazard, RunValues values) {
@@ -226,14 +217,23 @@ public final class CautionRules {
         return new HazardRule.OwnWords(
             own.hazard(), own.consequence(), own.avoid(), report.filled(own.why(), values));
       }
-      Object[] amounts =
-          hazard.shows().stream().map(name -> figure(name, values)).toArray(Object[]::new);
+      Object[] amounts = amounts(hazard, values);
       String phrase = "caution." + hazard.name();
       return new HazardRule.OwnWords(
-          words.plain(phrase + ".hazard"),
+          words.plain(phrase + ".hazard", amounts),
           words.plain(phrase + ".consequence"),
-          words.plain(phrase + ".avoid"),
+          words.plain(phrase + ".avoid", amounts),
           words.plain(phrase + ".why", amounts));
+    }
+
+    private Object[] amounts(HazardRule hazard, RunValues values) {
+      return hazard.shows().stream().map(name -> figure(name, values)).toArray(Object[]::new);
+    }
+
+    /** Not every hazard has something to look at beforehand. */
+    private String look(HazardRule hazard, RunValues values) {
+      String key = "caution." + hazard.name() + ".look";
+      return words.hasKey(key) ? words.plain(key, amounts(hazard, values)) : "";
     }
 
     private Figure figure(String name, RunValues values) {

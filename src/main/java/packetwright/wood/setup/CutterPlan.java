@@ -1,5 +1,6 @@
 package packetwright.wood.setup;
 
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -30,8 +31,9 @@ public record CutterPlan(Length width, List<Length> stack, List<Length> offsets)
   }
 
   /**
-   * Plans a width. Where no stack makes it, the widest cutter that fits is moved over; inner passes
-   * stand on a graduation unless that would leave a ridge.
+   * Plans a width. Where no stack makes it, a narrower cutter is moved over: in as few passes as
+   * can be, by an amount that is easy to set. Inner passes stand on a graduation unless that would
+   * leave a ridge.
    *
    * @param graduation of the project's rule, as a length
    * @return none when even the narrowest cutter is wider, or so narrow that it takes too many
@@ -47,14 +49,16 @@ public record CutterPlan(Length width, List<Length> stack, List<Length> offsets)
     if (exact != null) {
       return new CutterPlan(width, exact, List.of(Length.ZERO));
     }
-    List<Length> widest =
+    List<Length> best =
         cutters.stream()
             .filter(c -> total(c).isLess(width))
-            .max(
-                Comparator.<List<Length>, Length>comparing(CutterPlan::total)
-                    .thenComparing(Comparator.comparing(List<Length>::size).reversed()))
+            .min(
+                Comparator.<List<Length>, BigInteger>comparing(c -> passes(width, total(c)))
+                    .thenComparing(c -> width.minus(total(c)).inches().denominator())
+                    .thenComparing(CutterPlan::total, Comparator.reverseOrder())
+                    .thenComparing(List::size))
             .orElse(null);
-    return widest == null ? null : inPasses(width, widest, graduation);
+    return best == null ? null : inPasses(width, best, graduation);
   }
 
   /**
@@ -75,7 +79,7 @@ public record CutterPlan(Length width, List<Length> stack, List<Length> offsets)
     if (width.isMore(cutter.times(MOST_PASSES))) {
       return null;
     }
-    int passes = width.dividedBy(cutter).ceiling().intValueExact();
+    int passes = passes(width, cutter).intValueExact();
     List<Length> offsets = new ArrayList<>(List.of(Length.ZERO));
     Length last = width.minus(cutter);
     for (int i = 1; i < passes - 1; i++) {
@@ -91,6 +95,10 @@ public record CutterPlan(Length width, List<Length> stack, List<Length> offsets)
       offsets.add(last);
     }
     return new CutterPlan(cutter, stack, offsets);
+  }
+
+  private static BigInteger passes(Length width, Length cutter) {
+    return width.dividedBy(cutter).ceiling();
   }
 
   public static Length total(List<Length> stack) {

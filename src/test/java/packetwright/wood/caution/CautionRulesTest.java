@@ -198,8 +198,8 @@ class CautionRulesTest {
         .filteredOn(c -> c.rule().equals("rip_hands"))
         .extracting(Caution::why)
         .containsExactly(
-            "The fence is 4 in from the blade: within 6 in a push stick is used. A hand at the fence"
-                + " would be 0 in from it; the limit is 5 in.");
+            "Fence 4 in from the blade (push stick from 6 in down); a hand at the fence 0 in from it"
+                + " (no hand nearer than 5 in).");
   }
 
   @Test

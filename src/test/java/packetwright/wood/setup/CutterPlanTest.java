@@ -51,6 +51,19 @@ class CutterPlanTest {
   }
 
   @Test
+  void ofAsManyPassesTakesTheStackWhoseMoveIsEasiestToSet() {
+    CutterSet usual =
+        new CutterSet(
+            EIGHTH,
+            List.of(EIGHTH, EIGHTH, Length.ofInches(1, 16)),
+            List.of(Length.ofInches(1, 32), Length.ofInches(1, 64)));
+    CutterPlan plan = CutterPlan.of(Length.ofInches(3, 4), usual, GRADUATION);
+    assertThat(plan).isNotNull();
+    assertThat(CutterPlan.total(plan.stack())).isEqualTo(Length.ofInches(1, 2));
+    assertThat(plan.offsets()).containsExactly(Length.ZERO, Length.ofInches(1, 4));
+  }
+
+  @Test
   void hasNoPlanUnderOneBlade() {
     assertThat(CutterPlan.of(Length.ofInches(3, 32), SET, GRADUATION)).isNull();
   }
