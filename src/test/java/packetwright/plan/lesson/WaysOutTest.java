@@ -68,7 +68,7 @@ class WaysOutTest {
     String machines = "machines:";
     return Stream.of(
         edited(box, PROCEDURE, "## Joint the bottom edge", "  with: [push_block]\n", ""),
-        edited(box, PROCEDURE, "## Rip the wall blank", "  with: [push_stick]\n", ""),
+        edited(box, PROCEDURE, "## Rip the wall blank", "  with: [push_block]\n", ""),
         edited(box, PROCEDURE, "## Cut the grooves", "[featherboard, push_block]", "push_block"),
         edited(box, PROCEDURE, "## Cut the rabbets", "clamps, ", ""),
         edited(box, PROCEDURE, "## Cut the back end", "  with: [clamps]\n", ""),
@@ -130,14 +130,14 @@ class WaysOutTest {
   @Test
   void namesOnlyTheControlWhereOneAnswers() {
     Variant variant =
-        edited("sliding-lid-box", PROCEDURE, "## Rip the wall blank", "  with: [push_stick]\n", "");
+        edited("sliding-lid-box", PROCEDURE, "## Rip the wall blank", "  with: [push_block]\n", "");
     assertThat(found(variant.folder()))
         .singleElement()
         .satisfies(
             found ->
                 assertThat(found.ways())
                     .extracting(WayOut::words)
-                    .containsExactly("write `with: [push_stick]`"));
+                    .containsExactly("write `with: [push_block]`"));
   }
 
   @Test

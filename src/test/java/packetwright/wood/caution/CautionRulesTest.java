@@ -194,12 +194,12 @@ class CautionRulesTest {
 
   @Test
   void theReasonTellsTheAmounts() {
-    assertThat(apply(TrialOperation.shop(), RIP.where("fence", 4 * INCH)).cautions())
+    assertThat(apply(TrialOperation.shop(), RIP.where("fence", 7 * INCH)).cautions())
         .filteredOn(c -> c.rule().equals("rip_hands"))
         .extracting(Caution::why)
         .containsExactly(
-            "The fence is 4 in from the blade: within 6 in a push stick is used. A hand at the fence"
-                + " would be 0 in from it; the limit is 5 in.");
+            "The fence is 7 in from the blade, and a hand at the fence would be 3 in from it. A push"
+                + " stick is used within 6 in, and where a hand would come within 5 in.");
   }
 
   @Test
