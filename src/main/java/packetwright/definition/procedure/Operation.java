@@ -80,6 +80,22 @@ public record Operation(
         makes, using, grits, by);
   }
 
+  /** The same operation with one setting reckoned again. */
+  public Operation withoutSetting(String name) {
+    Map<String, Located<String>> fewer = new LinkedHashMap<>(set);
+    fewer.remove(name);
+    return new Operation(
+        verb, targets, piece, of, count, to, leave, from, sides, at, stop, stacked, with, fewer,
+        makes, using, grits, by);
+  }
+
+  /** The same operation on so many pieces at once, 1 or more. */
+  public Operation withStacked(int pieces) {
+    return new Operation(
+        verb, targets, piece, of, count, to, leave, from, sides, at, stop, pieces, with, set, makes,
+        using, grits, by);
+  }
+
   /** The same operation with more controls used. */
   public Operation withControls(Collection<Control> more) {
     Set<Control> all = new LinkedHashSet<>(with);
