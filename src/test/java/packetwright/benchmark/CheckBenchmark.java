@@ -49,6 +49,7 @@ public final class CheckBenchmark {
     }
     ManyParts large = new ManyParts(40, 200);
     measure("40 parts, 200 steps", large.folder());
+    measureRefused();
   }
 
   private void measure(String name, ProjectFolder folder) {
@@ -75,6 +76,26 @@ public final class CheckBenchmark {
         workOut / 1e6,
         check / 1e6,
         workOut / 1e3 / operations);
+  }
+
+  /** The search for ways out, beside the same project with nothing refused. */
+  private void measureRefused() {
+    ProjectFolder plain = ProjectFolder.sample("sliding-lid-box");
+    String project = plain.text("project.yaml").value();
+    String without = project.replace(", sections: {front_end: front_section}", "");
+    ProjectFolder refused = plain.with("project.yaml", without);
+    if (Lessons.workOut(refused, Request.plain()).isGood()) {
+      throw new IllegalStateException("nothing is refused");
+    }
+    long good = median(() -> Lessons.workOut(plain, Request.plain()));
+    long searched = median(() -> Lessons.workOut(refused, Request.plain()));
+    out.printf(
+        Locale.ROOT,
+        "%-26s %.1f ms, with nothing refused %.1f ms: %.2f times%n",
+        "refused, with ways out",
+        searched / 1e6,
+        good / 1e6,
+        (double) searched / good);
   }
 
   private interface Work {

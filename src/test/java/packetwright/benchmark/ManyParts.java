@@ -96,7 +96,7 @@ record ManyParts(int parts, int steps) {
     String board = "board_" + blank;
     step(text, "Cut " + blank, "- rough_cut: %s\n  at: miter_saw\n".formatted(board));
     step(text, "Joint " + blank, "- joint_edge: %s\n  with: [push_block]\n".formatted(board));
-    step(text, "Rip " + blank, "- rip: %s\n  to: width\n  with: [push_stick]\n".formatted(board));
+    step(text, "Rip " + blank, "- rip: %s\n  to: width\n  with: [push_block]\n".formatted(board));
     step(text, "Square " + blank, "- square_end: %s\n".formatted(board));
     step(text, "Lay out " + blank, "- lay_out: %s\n".formatted(board));
     int first = blank * PER_BLANK;

@@ -33,6 +33,7 @@ import packetwright.text.source.Span;
  * @param set formulas by setting name that override what is reckoned
  * @param makes name of the new piece, or none
  * @param using supplies
+ * @param grits of abrasive paper, in the order used
  * @param by who does it
  */
 public record Operation(
@@ -52,6 +53,7 @@ public record Operation(
     Map<String, Located<String>> set,
     @Nullable Located<String> makes,
     List<Located<String>> using,
+    List<Integer> grits,
     By by) {
   /** Keeps its own copies. */
   public Operation {
@@ -61,6 +63,7 @@ public record Operation(
     with = Collections.unmodifiableSet(new LinkedHashSet<>(with));
     set = Collections.unmodifiableMap(new LinkedHashMap<>(set));
     using = List.copyOf(using);
+    grits = List.copyOf(grits);
   }
 
   /** Where the operation is written. */
@@ -74,7 +77,23 @@ public record Operation(
     more.put(name, formula);
     return new Operation(
         verb, targets, piece, of, count, to, leave, from, sides, at, stop, stacked, with, more,
-        makes, using, by);
+        makes, using, grits, by);
+  }
+
+  /** The same operation with one setting reckoned again. */
+  public Operation withoutSetting(String name) {
+    Map<String, Located<String>> fewer = new LinkedHashMap<>(set);
+    fewer.remove(name);
+    return new Operation(
+        verb, targets, piece, of, count, to, leave, from, sides, at, stop, stacked, with, fewer,
+        makes, using, grits, by);
+  }
+
+  /** The same operation on so many pieces at once, 1 or more. */
+  public Operation withStacked(int pieces) {
+    return new Operation(
+        verb, targets, piece, of, count, to, leave, from, sides, at, stop, pieces, with, set, makes,
+        using, grits, by);
   }
 
   /** The same operation with more controls used. */
@@ -83,7 +102,7 @@ public record Operation(
     all.addAll(more);
     return new Operation(
         verb, targets, piece, of, count, to, leave, from, sides, at, stop, stacked, all, set, makes,
-        using, by);
+        using, grits, by);
   }
 
   /** The same operation at another machine or hand tool, with a stop block or without. */
@@ -91,7 +110,7 @@ public record Operation(
     Located<MachineKind> there = new Located<>(tool, at == null ? place() : at.at());
     return new Operation(
         verb, targets, piece, of, count, to, leave, from, sides, there, withStop, stacked, with,
-        set, makes, using, by);
+        set, makes, using, grits, by);
   }
 
   /** The same operation on one piece, which is the target unless the target is a feature. */
@@ -115,6 +134,7 @@ public record Operation(
         set,
         makes,
         using,
+        grits,
         by);
   }
 

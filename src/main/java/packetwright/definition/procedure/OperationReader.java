@@ -30,7 +30,7 @@ final class OperationReader {
   static final List<String> KEYS =
       List.of(
           "piece", "of", "count", "to", "leave", "from", "sides", "at", "stop", "stacked", "with",
-          "set", "makes", "using", "by");
+          "set", "makes", "using", "grits", "by");
 
   /** Trade words that name the same work as one of our verbs. */
   private static final Map<String, String> SAME_WORK =
@@ -168,7 +168,17 @@ final class OperationReader {
         settings(mapping),
         mapping.text("makes"),
         mapping.texts("using"),
+        grits(mapping),
         by);
+  }
+
+  /** The schema has refused what is no whole number. */
+  private static List<Integer> grits(Node.Mapping mapping) {
+    return mapping.texts("grits").stream()
+        .map(Located::value)
+        .filter(text -> text.matches("[0-9]{1,4}"))
+        .map(Integer::valueOf)
+        .toList();
   }
 
   private static List<Side> sides(List<Located<String>> words) {

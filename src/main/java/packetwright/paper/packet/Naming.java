@@ -130,8 +130,9 @@ record Naming(Words words, Rule rule) {
     return Phrase.of(rule.printExactly(value));
   }
 
-  /** Plain text that holds fractions, with the fractions set as such. */
-  static Phrase typeset(String text) {
+  /** Plain text that holds fractions, with the fractions and the apostrophes set as such. */
+  static Phrase typeset(String plain) {
+    String text = plain.replace('\'', '\u2019');
     List<Phrase.Piece> pieces = new ArrayList<>();
     Matcher matcher = FRACTION.matcher(text);
     int end = 0;

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import packetwright.definition.procedure.Step;
@@ -55,7 +56,10 @@ record SafetyPage(Lesson lesson, Naming naming) {
         exactly(limit.own()),
         Naming.typeset(limit.source()),
         limit.published().stream()
-            .map(p -> words().say("packet.safety.published.by", exactly(p.is()), p.by()))
+            .map(
+                p ->
+                    words()
+                        .say("packet.safety.published.by", exactly(p.is()), Naming.typeset(p.by())))
             .toList());
   }
 
@@ -68,9 +72,15 @@ record SafetyPage(Lesson lesson, Naming naming) {
                     a.refused().run().step().mark(),
                     a.refused().run().step().title(),
                     a.refused().finding().code(),
-                    Naming.typeset(a.refused().finding().message()),
-                    Naming.typeset(a.because())))
+                    sentence(a.refused().finding().message()),
+                    sentence(a.because())))
         .toList();
+  }
+
+  /** Findings and reasons are written without a capital and a full stop. */
+  private static Phrase sentence(String text) {
+    String end = text.endsWith(".") ? "" : ".";
+    return Naming.typeset(text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1) + end);
   }
 
   /** Each rule that fired, most severe first. */
@@ -90,7 +100,7 @@ record SafetyPage(Lesson lesson, Naming naming) {
         words().say("packet.signal." + severity),
         CautionPlaces.statement(first),
         first.isLocal()
-            ? words().say("packet.safety.local", first.source())
+            ? words().say("packet.safety.local", Naming.typeset(first.source()))
             : Naming.typeset(first.source()),
         fired(cautions.stream().flatMap(c -> c.fired().stream()).toList()));
   }

@@ -69,6 +69,7 @@ final class Changes {
     boolean isSmall =
         refused.run().before().stream().noneMatch(p -> p.solid().length().isMore(SMALL));
     List<Kind> kinds = new ArrayList<>();
+    kinds.add(Kind.of(lessWritten()));
     kinds.add(Kind.of(positions()));
     kinds.add(Kind.of(tools(true)));
     kinds.add(control(refused) == Control.JIG ? used(Control.JIG) : Kind.of(List.of()));
@@ -109,6 +110,20 @@ final class Changes {
         control == null || old.with().contains(control)
             ? List.of()
             : List.of(new Change.Rewritten(old, old.withControls(Set.of(control)))));
+  }
+
+  // ---- what is written at the operation
+
+  /** A lower stack, the highest first; then each setting left to be reckoned. */
+  private List<Change> lessWritten() {
+    List<Change> changes = new ArrayList<>();
+    for (int pieces = old.stacked() - 1; pieces > 0; pieces--) {
+      changes.add(new Change.Rewritten(old, old.withStacked(pieces)));
+    }
+    for (String setting : old.set().keySet()) {
+      changes.add(new Change.Rewritten(old, old.withoutSetting(setting)));
+    }
+    return changes;
   }
 
   // ---- positions

@@ -81,10 +81,26 @@ record WayOut(Change change, Plan plan, Plan from) {
     if (!instead.with().equals(old.with())) {
       words.add("`with: " + controls(instead) + "`");
     }
-    if (old.stop() && !instead.stop()) {
-      words.add("no `stop`");
+    List<String> deleted = new ArrayList<>();
+    if (instead.stacked() != old.stacked() && instead.stacked() == 1) {
+      deleted.add("`stacked`");
+    } else if (instead.stacked() != old.stacked()) {
+      words.add("`stacked: " + instead.stacked() + "`");
     }
-    return words.isEmpty() ? "" : "write " + String.join(" and ", words);
+    old.set().keySet().stream()
+        .filter(name -> !instead.set().containsKey(name))
+        .forEach(name -> deleted.add("`" + name + "` under `set`"));
+    if (old.stop() && !instead.stop()) {
+      deleted.add("`stop`");
+    }
+    List<String> both = new ArrayList<>();
+    if (!words.isEmpty()) {
+      both.add("write " + String.join(" and ", words));
+    }
+    if (!deleted.isEmpty()) {
+      both.add("delete " + String.join(" and ", deleted));
+    }
+    return String.join(" and ", both);
   }
 
   private static List<String> names(Operation operation) {

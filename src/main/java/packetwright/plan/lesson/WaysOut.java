@@ -24,10 +24,11 @@ import packetwright.wood.operation.Run;
  * run before it is named: every part still comes out as drawn, and nothing else is refused or
  * found.
  *
- * <p>The order is that of the least trouble: a control, an earlier place, another machine, a longer
- * piece of wood, a hand tool; a hand tool comes before the wood where the piece is small, and a
- * machine whose guard comes off comes last. How much is run is counted in operations and in parts
- * compared, so that the same input gives the same answer on any computer.
+ * <p>The order is that of the least trouble: a control, a lower stack or a setting left to be
+ * reckoned, an earlier place, another machine, a longer piece of wood, a hand tool; a hand tool
+ * comes before the wood where the piece is small, and a machine whose guard comes off comes last.
+ * How much is run is counted in operations and in parts compared, so that the same input gives the
+ * same answer on any computer.
  */
 final class WaysOut {
   /** How many are named for one refusal. */

@@ -63,6 +63,8 @@ final class NameCheck {
     Set<Verb> stopped = Set.of(Verb.CROSSCUT, Verb.CUT, Verb.CUT_TO_FIT, Verb.DRILL);
     unread("stop", operation.stop() && !isTrim ? new Located<>("", at) : null, stopped);
     stacked(at);
+    boolean hasGrits = !operation.grits().isEmpty();
+    unread("grits", hasGrits ? new Located<>("", at) : null, Set.of(Verb.SAND));
     unread("count", operation.count() > 1 ? new Located<>("", at) : null, Set.of(Verb.CROSSCUT));
   }
 

@@ -18,6 +18,7 @@ import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import packetwright.definition.procedure.Operation;
 import packetwright.definition.procedure.Step;
 import packetwright.definition.procedure.Verb;
@@ -113,6 +114,7 @@ final class Order {
     }
     if (verb == Verb.SAND) {
       sanded(s, run);
+      gritsRise(s, run);
     }
   }
 
@@ -144,12 +146,8 @@ final class Order {
   /** A squared end that is sanded is no longer square, nor an edge that a machine has sanded. */
   private static void sanded(Situation s, OperationRun run) {
     boolean isMachine = run.tool() != null && SANDERS.contains(run.tool());
-    List<Side> sides = new ArrayList<>(run.operation().sides());
-    if (sides.isEmpty()) {
-      sides.addAll(List.of(Side.values()));
-    }
     for (Workpiece piece : run.before()) {
-      for (Side side : sides) {
+      for (Side side : sides(run)) {
         boolean isReference =
             (side.axis() == 0 && piece.is(side, State.SQUARE))
                 || (side.axis() == 1 && isMachine && piece.is(side, State.STRAIGHT));
@@ -166,6 +164,64 @@ final class Order {
         }
       }
     }
+  }
+
+  /**
+   * Warns where paper is coarser than what the same side was sanded with before: it scratches what
+   * is smooth already. Common practice, no source.
+   */
+  private static void gritsRise(Situation s, OperationRun run) {
+    int before = 0;
+    for (int grit : run.operation().grits()) {
+      if (grit < before) {
+        List<Integer> sorted = run.operation().grits().stream().sorted().toList();
+        backwards(s, before + " grit comes before " + grit, "write `grits: " + sorted + "`");
+        return;
+      }
+      before = grit;
+    }
+    for (Workpiece piece : run.before()) {
+      for (Side side : sides(run)) {
+        OperationRun last = piece.is(side, State.SANDED) ? lastSanding(s, piece, side) : null;
+        if (last != null && !run.operation().grits().isEmpty()) {
+          List<Integer> grits = last.operation().grits();
+          int fine = grits.get(grits.size() - 1);
+          int now = run.operation().grits().get(0);
+          if (now < fine) {
+            String what = "the " + Listing.side(side) + " of `" + piece.name() + "`";
+            backwards(
+                s,
+                what + " was sanded with " + fine + " grit before " + now,
+                "leave out what is coarser than "
+                    + fine
+                    + ", or name under `sides` only what was not sanded before");
+            return;
+          }
+        }
+      }
+    }
+  }
+
+  private static void backwards(Situation s, String what, String hint) {
+    Span place = s.operation().place();
+    String message = what + "; the coarser paper scratches what is smooth already";
+    s.addAll(List.of(Finding.warning("grits-backwards", place, message, hint)));
+  }
+
+  /** The last sanding of a side of a piece, or of its blank, that says with which grits. */
+  private static @Nullable OperationRun lastSanding(Situation s, Workpiece piece, Side side) {
+    Set<String> names = Set.of(piece.name(), piece.blank());
+    return s.earlier().stream()
+        .filter(r -> r.operation().verb().value() == Verb.SAND)
+        .filter(r -> !r.operation().grits().isEmpty() && sides(r).contains(side))
+        .filter(r -> r.before().stream().anyMatch(p -> names.contains(p.name())))
+        .reduce((first, second) -> second)
+        .orElse(null);
+  }
+
+  private static List<Side> sides(OperationRun run) {
+    List<Side> sides = run.operation().sides();
+    return sides.isEmpty() ? List.of(Side.values()) : sides;
   }
 
   private static boolean isJoinedLater(Situation s, Workpiece piece) {

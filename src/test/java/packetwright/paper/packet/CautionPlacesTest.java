@@ -54,12 +54,18 @@ class CautionPlacesTest {
   @ParameterizedTest
   @ValueSource(strings = {"sliding-lid-box", "step-stool", "nest-box"})
   void aStepHasThreeStatementsAtMostTheMostSevereFirst(String sample) {
-    List<PacketStep> steps = steps(documents(lesson(sample)));
-    assertThat(steps).hasSizeGreaterThan(8);
-    for (PacketStep step : steps) {
-      assertThat(said(step.cautions()).toList()).hasSizeLessThanOrEqualTo(3);
-      assertThat(step.cautions().stream().map(p -> Caution.Signal.valueOf(upper(p))).toList())
-          .isSorted();
+    List<SampleShops.Case> cases = SampleShops.of(sample);
+    assertThat(cases).hasSizeGreaterThan(5);
+    for (SampleShops.Case one : cases) {
+      List<PacketStep> steps = steps(one.documents());
+      assertThat(steps).as(one.name()).hasSizeGreaterThan(8);
+      for (PacketStep step : steps) {
+        String which = one.name() + ", " + step.title();
+        assertThat(said(step.cautions()).toList()).as(which).hasSizeLessThanOrEqualTo(3);
+        assertThat(step.cautions().stream().map(p -> Caution.Signal.valueOf(upper(p))).toList())
+            .as(which)
+            .isSorted();
+      }
     }
   }
 

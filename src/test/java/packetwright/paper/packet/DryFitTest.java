@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import packetwright.definition.project.ProjectFolder;
 import packetwright.paper.packet.DryFit.Piece;
 import packetwright.paper.packet.DryFit.Way;
 import packetwright.plan.lesson.Lesson;
@@ -37,6 +38,30 @@ class DryFitTest {
     Piece piece = piece(length, width, eighths, isSheet);
     assertThat(FIT.narrowed(piece, false)).isEqualTo(little);
     assertThat(FIT.narrowed(piece, true)).isEqualTo(more);
+  }
+
+  @ParameterizedTest(name = "jointer from {0} in: a part {1} in long, {2}")
+  @CsvSource({
+    "10, 11, BLOCK_PLANE",
+    "10, 12, JOINTER",
+    "12, 12, JOINTER",
+    "18, 17, BLOCK_PLANE",
+    "18, 18, JOINTER"
+  })
+  void sendsALongPartToTheJointerOnlyWhereThisShopsJointerTakesIt(
+      int shortest, int length, Way way) {
+    Lesson lesson = atJointerFrom(shortest);
+    DryFit fit = new DryFit(lesson, new Naming(SampleLesson.WORDS, lesson.project().rule()));
+    assertThat(fit.narrowed(piece(length, 4, 4, false), false)).isEqualTo(way);
+  }
+
+  private static Lesson atJointerFrom(int shortest) {
+    ProjectFolder folder = ProjectFolder.sample("sliding-lid-box");
+    String shop = folder.text("shop.yaml").value();
+    String stated = "jointer:     {count: 1, shortest: 12";
+    assertThat(shop).contains(stated);
+    String edited = shop.replace(stated, "jointer:     {count: 1, shortest: " + shortest);
+    return SampleLesson.mended(folder.with("shop.yaml", edited));
   }
 
   @Test

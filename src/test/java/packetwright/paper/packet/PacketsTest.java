@@ -253,7 +253,7 @@ class PacketsTest {
   void explainsTheTradeWordsThatTheStepsUseAndNoOthers() {
     List<String> words =
         DOCUMENTS.student().glossary().stream().map(StudentPacket.Term::word).toList();
-    assertThat(words).contains("Rabbet", "Dry fit", "Push stick", "Tongue").doesNotContain("Kerf");
+    assertThat(words).contains("Rabbet", "Dry fit", "Push block", "Tongue").doesNotContain("Kerf");
     assertThat(Glossary.WORDS).allMatch(w -> SampleLesson.WORDS.hasKey(Glossary.key(w)));
   }
 

@@ -27,6 +27,15 @@ class WaysOutTest {
    * @param folder the edited sample
    */
   record Variant(String name, ProjectFolder folder) {
+    /** The same in a shop with another value, after a line that begins so. */
+    Variant with(String after, String old, String value) {
+      String shop = folder.text(SHOP).value();
+      int at = shop.indexOf(old, shop.indexOf(after));
+      assertThat(at).as(old).isNotNegative();
+      String changed = shop.substring(0, at) + value + shop.substring(at + old.length());
+      return new Variant(name + " " + value, folder.with(SHOP, changed));
+    }
+
     @Override
     public String toString() {
       return name;
@@ -68,7 +77,7 @@ class WaysOutTest {
     String machines = "machines:";
     return Stream.of(
         edited(box, PROCEDURE, "## Joint the bottom edge", "  with: [push_block]\n", ""),
-        edited(box, PROCEDURE, "## Rip the wall blank", "  with: [push_stick]\n", ""),
+        edited(box, PROCEDURE, "## Rip the wall blank", "  with: [push_block]\n", ""),
         edited(box, PROCEDURE, "## Cut the grooves", "[featherboard, push_block]", "push_block"),
         edited(box, PROCEDURE, "## Cut the rabbets", "clamps, ", ""),
         edited(box, PROCEDURE, "## Cut the back end", "  with: [clamps]\n", ""),
@@ -83,6 +92,20 @@ class WaysOutTest {
         edited("step-stool", SHOP, "jointer:", "shortest: 12", "shortest: 24"),
         edited("step-stool", PROCEDURE, "## Cut the dadoes", "clamps, ", ""),
         edited("step-stool", SHOP, "band_saw:", "shortest: 6", "shortest: 10"),
+        edited(
+                "step-stool",
+                PROCEDURE,
+                "- saw_curve: leg.arch",
+                "  at: band_saw",
+                "  at: band_saw\n  stacked: 2")
+            .with("band_saw:", "depth_per_pass: 6", "depth_per_pass: 1"),
+        edited(
+                box,
+                PROCEDURE,
+                "## Cut the rabbets",
+                "- cut: side.end_rabbets",
+                "- cut: side.end_rabbets\n  set: {first_height: 7/32}")
+            .with("dado_set:", "depth_per_pass: 3/8", "depth_per_pass: 3/16"),
         edited("nest-box", PROCEDURE, "## Drill the holes", "[clamps, backer]", "[backer]"),
         edited("nest-box", "project.yaml", "sizes:", "max(shop.mill_shortest, ", "max("));
   }
@@ -130,14 +153,25 @@ class WaysOutTest {
   @Test
   void namesOnlyTheControlWhereOneAnswers() {
     Variant variant =
-        edited("sliding-lid-box", PROCEDURE, "## Rip the wall blank", "  with: [push_stick]\n", "");
+        edited("sliding-lid-box", PROCEDURE, "## Rip the wall blank", "  with: [push_block]\n", "");
     assertThat(found(variant.folder()))
         .singleElement()
         .satisfies(
             found ->
                 assertThat(found.ways())
                     .extracting(WayOut::words)
-                    .containsExactly("write `with: [push_stick]`"));
+                    .containsExactly("write `with: [push_block]`"));
+  }
+
+  @Test
+  void lowersAStackAndLeavesASettingToBeReckoned() {
+    assertThat(
+            variants()
+                .filter(v -> v.name().contains("stacked") || v.name().contains("first_height"))
+                .flatMap(v -> found(v.folder()).stream())
+                .map(f -> f.ways().get(0).words())
+                .toList())
+        .containsExactly("delete `stacked`", "delete `first_height` under `set`");
   }
 
   @Test

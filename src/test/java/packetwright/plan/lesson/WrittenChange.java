@@ -65,6 +65,13 @@ final class WrittenChange implements Change.Cases<ProjectFolder> {
     if (instead.at() != null) {
       put(operation, "at", instead.at().value().word());
     }
+    if (instead.stacked() != old.stacked()) {
+      put(operation, "stacked", Integer.toString(instead.stacked()));
+    }
+    if (!instead.set().keySet().equals(old.set().keySet())) {
+      operation.removeIf(line -> line.startsWith("  set:"));
+      assertThat(instead.set()).as("the tests write one setting").isEmpty();
+    }
     if (old.stop() && !instead.stop()) {
       operation.removeIf(line -> line.startsWith("  stop:"));
     }

@@ -194,12 +194,12 @@ class CautionRulesTest {
 
   @Test
   void theReasonTellsTheAmounts() {
-    assertThat(apply(TrialOperation.shop(), RIP.where("fence", 4 * INCH)).cautions())
+    assertThat(apply(TrialOperation.shop(), RIP.where("fence", 7 * INCH)).cautions())
         .filteredOn(c -> c.rule().equals("rip_hands"))
         .extracting(Caution::why)
         .containsExactly(
-            "Fence 4 in from the blade (push stick from 6 in down); a hand at the fence 0 in from it"
-                + " (no hand nearer than 5 in).");
+            "The fence is 7 in from the blade, and a hand at the fence would be 3 in from it. A push"
+                + " stick is used within 6 in, and where a hand would come within 5 in.");
   }
 
   @Test

@@ -26,7 +26,6 @@ class PublishedLimitsTest {
   /** Where ours is not the strictest, with the reason. */
   private static final Map<String, String> EXCEPTIONS =
       Map.of(
-          "table_saw.push_block_at", "within 6 in ours asks for a push stick or a push block",
           "band_saw.shortest", "the blade does not throw back; 6 in is common practice, no source");
 
   @ParameterizedTest

@@ -51,7 +51,7 @@ class SampleRefusalsTest {
     String controls = "[featherboard, push_block]";
     return Stream.of(
         new Edit("push-block-missing", "1", joint, "  with: [push_block]\n", ""),
-        new Edit("push-stick-missing", "2", rip, "  with: [push_stick]\n", ""),
+        new Edit("push-block-missing", "2", rip, "  with: [push_block]\n", ""),
         new Edit("featherboard-missing", "5", grooves, controls, "[push_block]"),
         new Edit("push-block-missing", "5", grooves, controls, "[featherboard]"),
         new Edit("gauge-missing", "7", "## Cut the rabbets", "miter_gauge, ", ""),

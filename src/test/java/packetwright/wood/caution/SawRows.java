@@ -121,8 +121,8 @@ final class SawRows {
         under("short_rip", RIP, "length", 12 * INCH),
         under("short_rip", TILTED, "length", 12 * INCH),
         upTo("rip_hands", RIP, "fence", 9 * INCH - 1),
-        row("rip_hands", RIP.where("fence", 3 * INCH + 1), RIP.where("fence", 3 * INCH)),
-        upTo("narrow_rip", RIP_BLOCK, "fence", 3 * INCH),
+        row("rip_hands", RIP.where("fence", 6 * INCH + 1), RIP.where("fence", 6 * INCH)),
+        upTo("narrow_rip", RIP_BLOCK, "fence", 6 * INCH),
         upTo("thin_under_fence", RIP, "thickness", 16),
         row("thin_under_fence", RIP.where("thickness", 16), TILTED.where("thickness", 16)),
         under("falling_strip", RIP, "freed", 32),
@@ -242,12 +242,12 @@ final class SawRows {
             RIP.where("length", 20 * INCH).where("width", 20 * INCH)),
         row("fence-and-gauge", RIP.with(PUSH_STICK, MITER_GAUGE), RIP),
         upTo("push-stick-missing", RIP_BARE, "fence", 9 * INCH - 1),
-        row("push-stick-missing", RIP_BARE.where("fence", 6 * INCH), RIP.where("fence", 6 * INCH)),
+        row("push-block-missing", RIP.where("fence", 6 * INCH), RIP_BLOCK.where("fence", 6 * INCH)),
         row(
             "push-stick-missing",
             RIP_BARE.where("fence", 6 * INCH + 1),
             RIP_BLOCK.where("fence", 6 * INCH + 1)),
-        upTo("push-block-missing", RIP, "fence", 3 * INCH),
+        upTo("push-block-missing", RIP, "fence", 6 * INCH),
         under("rip-too-narrow", RIP_BLOCK, "fence", 2 * INCH),
         row("cut-too-deep", RIP.where("depth", 97), RIP.where("depth", 96)),
         row("cut-too-deep", SAW_GROOVE.where("depth", 97), SAW_GROOVE.where("depth", 96)));
@@ -261,6 +261,10 @@ final class SawRows {
             TILTED.where("length", 20 * INCH).where("width", 20 * INCH + 1),
             TILTED.where("length", 20 * INCH).where("width", 20 * INCH)),
         upTo("push-stick-missing", TILTED.with(), "fence", 9 * INCH - 1),
+        row(
+            "push-block-missing",
+            TILTED.with(PUSH_STICK).where("fence", 6 * INCH),
+            TILTED.with(PUSH_BLOCK).where("fence", 6 * INCH)),
         under("rip-too-narrow", TILTED, "fence", 2 * INCH),
         row("jig-missing", TAPER.with(), TAPER),
         under("piece-too-short", TAPER, "length", 12 * INCH));

@@ -164,6 +164,7 @@ record TrialOperation(
             Map.of(),
             null,
             List.of(),
+            List.of(),
             by);
     Step of = new Step(step, "step-" + step, "Step " + step, at, List.of(operation), List.of());
     Length length = amount("length", 36 * 64);

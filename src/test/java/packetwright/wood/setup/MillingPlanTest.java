@@ -37,6 +37,21 @@ class MillingPlanTest {
                 5, List.of(Length.ofInches(23, 32), Length.ofInches(11, 16)), List.of(1, 2, 3, 4)));
   }
 
+  /** Common practice, no source; the thinner board is listed first and still waits. */
+  @Test
+  void ofTwoBoardsOfUnlikeThicknessTheThickestIsPlanedFirst() {
+    MillingPlan plan =
+        MillingPlan.of(
+            List.of(sixtyFourths(50), sixtyFourths(56)),
+            sixtyFourths(48),
+            sixtyFourths(2),
+            Length.ZERO);
+    assertThat(plan).isNotNull();
+    assertThat(plan.passes())
+        .extracting(MillingPlan.Pass::boards)
+        .containsExactly(List.of(2), List.of(2), List.of(2), List.of(1, 2));
+  }
+
   @Test
   void theFirstPassTakesWhatTheOthersLeave() {
     MillingPlan plan =
