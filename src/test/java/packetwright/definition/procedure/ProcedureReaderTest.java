@@ -115,7 +115,7 @@ class ProcedureReaderTest {
             new Block.Text(" in "),
             new Block.StepPlace("do-it", new Span("p.md", 2, 20, 13)),
             new Block.Text(" to "),
-            new Block.SettingPlace("fence", new Span("p.md", 2, 37, 16)),
+            new Block.SettingPlace("", "fence", new Span("p.md", 2, 37, 16)),
             new Block.Text(" or "),
             new Block.Literal("3 in"),
             new Block.Text(" {x}."));
