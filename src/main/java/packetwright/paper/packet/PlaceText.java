@@ -8,6 +8,7 @@ import packetwright.definition.procedure.Step;
 import packetwright.definition.project.Choice;
 import packetwright.definition.size.Size;
 import packetwright.plan.lesson.Lesson;
+import packetwright.plan.lesson.SettingMeant;
 import packetwright.text.measure.Quantity;
 import packetwright.text.source.Checked;
 import packetwright.text.source.Finding;
@@ -113,7 +114,7 @@ final class PlaceText {
     @Override
     public List<Phrase.Piece> setting(Block.SettingPlace place) {
       List<OperationRun> runs = step == null ? List.of() : lesson.run().ofStep(step.number());
-      Checked<Quantity> value = new SettingMeant(runs, place).value();
+      Checked<Quantity> value = SettingMeant.value(runs, place);
       value.findings().forEach(f -> findings.add(step == null ? f : f.inStep(step.label())));
       if (value.hasValue()) {
         return naming.exactly(value.value()).pieces();

@@ -74,6 +74,7 @@ public record Assembly(List<Placed> pieces) {
         pieces.add(placed);
       }
     }
+    findings.addAll(LeftOut.check(project, parts));
     if (!findings.hasErrors()) {
       findings.addAll(FitCheck.check(project, pieces));
       findings.addAll(MatingPlane.check(project, pieces));

@@ -33,7 +33,12 @@ final class FitCheck {
     // What stands where another piece does is in its way too, and has been said.
     if (findings.isEmpty()) {
       for (Joint joint : project.assembly().joints()) {
-        findings.addAll(check.gaps(joint));
+        List<Finding> gaps = check.gaps(joint);
+        findings.addAll(gaps);
+        if (gaps.isEmpty()) {
+          findings.addAll(
+              new HoldCheck(project, check.pieces, joint, check.meeting(joint)).check());
+        }
         findings.addAll(check.slides(joint));
       }
     }

@@ -134,6 +134,36 @@ public record Placed(
     return new Inequality(factors, limit);
   }
 
+  /** The same piece, moved that way. */
+  Placed moved(Direction way, Length by) {
+    int axis = way.axis();
+    Length at = corner.on(axis);
+    Point moved = corner.with(axis, way.isPositive() ? at.plus(by) : at.minus(by));
+    return new Placed(piece, part, solid, moved, right, top, inside, tilt);
+  }
+
+  /**
+   * How far it can move that way before it meets another piece, which does not overlap it; none
+   * when it meets none. Holes and rounded edges count as wood.
+   */
+  @Nullable Length room(Placed other, Direction way) {
+    Length least = null;
+    for (Chunk own : chunks()) {
+      for (Chunk others : other.chunks()) {
+        Range reach = own.wayTo(others, way.axis());
+        if (reach == null) {
+          continue;
+        }
+        Range ahead = way.isPositive() ? reach : reach.turned();
+        if (ahead.high().signum() > 0) {
+          Length room = ahead.low().max(Length.ZERO);
+          least = least == null ? room : room.min(least);
+        }
+      }
+    }
+    return least;
+  }
+
   /**
    * How far it would have to move along an axis to touch another piece, which does not overlap it;
    * zero when they touch there, none when they would pass each other. Holes and rounded edges count

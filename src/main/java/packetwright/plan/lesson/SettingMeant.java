@@ -1,4 +1,4 @@
-package packetwright.paper.packet;
+package packetwright.plan.lesson;
 
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -16,20 +16,25 @@ import packetwright.wood.setup.Setting;
 import packetwright.wood.workpiece.Workpiece;
 
 /** Which of a step's settings a place in its prose means; it must be one. */
-final class SettingMeant {
+public final class SettingMeant {
   private final List<OperationRun> runs;
   private final SettingPlace place;
 
-  /**
-   * @param runs of the step; none in the introduction
-   */
-  SettingMeant(List<OperationRun> runs, SettingPlace place) {
+  private SettingMeant(List<OperationRun> runs, SettingPlace place) {
     this.runs = runs;
     this.place = place;
   }
 
-  /** Its value; none, with a finding, when no setting is meant or several that differ are. */
-  Checked<Quantity> value() {
+  /**
+   * Its value; none, with a finding, when no setting is meant or several that differ are.
+   *
+   * @param runs of the step; none in the introduction
+   */
+  public static Checked<Quantity> value(List<OperationRun> runs, SettingPlace place) {
+    return new SettingMeant(runs, place).value();
+  }
+
+  private Checked<Quantity> value() {
     List<OperationRun> named =
         place.of().isEmpty()
             ? runs
