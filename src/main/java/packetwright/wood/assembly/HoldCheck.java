@@ -24,7 +24,7 @@ final class HoldCheck {
   private final List<Placed> meeting;
 
   /**
-   * @param pieces the upright ones; no two overlap
+   * @param pieces all of them; no two overlap
    * @param meeting those of the joint, its first one first
    */
   HoldCheck(Project project, List<Placed> pieces, Joint joint, List<Placed> meeting) {

@@ -45,7 +45,7 @@ final class LeftOut {
   }
 
   private static Finding withoutPlace(Part part, String piece) {
-    return Finding.warning(
+    return Finding.note(
         "piece-without-place",
         part.at(),
         "`" + piece + "` has no place in the assembly, so nobody knows whether it fits",
@@ -54,7 +54,7 @@ final class LeftOut {
 
   private static Finding withoutJoint(Place place) {
     String piece = place.piece().value();
-    return Finding.warning(
+    return Finding.note(
         "piece-without-joint",
         place.piece().at(),
         "no joint holds `" + piece + "`",

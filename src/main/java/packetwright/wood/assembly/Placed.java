@@ -24,7 +24,7 @@ import packetwright.wood.part.Solid;
  * @param right where its right end looks
  * @param top where its top edge looks
  * @param inside where its inside face looks
- * @param tilt how it is turned from there, or none; the other components do not count it in
+ * @param tilt how it is turned from there, or none; only the chunks of its wood count it in
  */
 public record Placed(
     String piece,
@@ -92,11 +92,13 @@ public record Placed(
     return solid.wood().stream().map(this::inAssembly).toList();
   }
 
-  /** Its wood, in the assembly, as convex chunks that do not overlap; holes are still in it. */
+  /** Its wood, tilted, as convex chunks that do not overlap; holes are still in it. */
   List<Chunk> chunks() {
     List<Inequality> cuts = cuts();
+    Turn turn = tilt == null ? null : new Turn(tilt, corner);
     return wood().stream()
         .map(box -> new Chunk(box, cuts))
+        .map(chunk -> turn == null ? chunk : turn.of(chunk))
         .filter(chunk -> chunk.around() != null)
         .toList();
   }
