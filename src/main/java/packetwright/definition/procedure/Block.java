@@ -136,12 +136,13 @@ public sealed interface Block {
   }
 
   /**
-   * {@code {setting: fence}}: a setting of this step.
+   * {@code {setting: fence}} or {@code {setting: wall.fence}}: a setting of this step.
    *
+   * @param of what tells the operation among several: its piece, target or verb; else empty
    * @param name of the setting
    * @param at its place
    */
-  record SettingPlace(String name, Span at) implements Inline {
+  record SettingPlace(String of, String name, Span at) implements Inline {
     @Override
     public <R> R match(InlineCases<R> cases) {
       return cases.setting(this);

@@ -96,6 +96,7 @@ public final class ProcedureReader {
     Span at = source.at(heading);
     current = new StepDraft(id, title, at);
     drafts.add(current);
+    LiteralSizes.warnOfTitle(heading, source, current.findings);
     Span earlier = ids.putIfAbsent(id, at);
     if (id.isEmpty()) {
       current.findings.add(

@@ -22,7 +22,11 @@ import packetwright.text.source.Span;
 final class Prose {
   private static final Pattern NAME =
       Pattern.compile("[a-z][a-z0-9_]*(\\.[a-z0-9_]+)*", Pattern.CASE_INSENSITIVE);
-  private static final Pattern KEYED = Pattern.compile("(step|setting):\\s*([\\p{L}\\p{N}_-]+)");
+  private static final Pattern STEP = Pattern.compile("step:\\s*([\\p{L}\\p{N}_-]+)");
+
+  /** The setting, and before it the operation where a step has several. */
+  private static final Pattern SETTING =
+      Pattern.compile("setting:\\s*(?:([\\p{L}\\p{N}_. -]+)\\.)?([\\p{L}\\p{N}_-]+)");
 
   private final Source source;
   private final Findings findings;
@@ -91,17 +95,20 @@ final class Prose {
   private Block.Inline place(Place place) {
     String content = place.content().strip();
     Span at = source.at(place);
-    Matcher keyed = KEYED.matcher(content);
+    Matcher step = STEP.matcher(content);
+    Matcher setting = SETTING.matcher(content);
     if (place.isClosed() && content.startsWith("=") && content.length() > 1) {
       return new Block.Literal(content.substring(1).strip());
     }
     if (place.isClosed() && NAME.matcher(content).matches()) {
       return new Block.SizePlace(content, at);
     }
-    if (place.isClosed() && keyed.matches()) {
-      return keyed.group(1).equals("step")
-          ? step(new Block.StepPlace(keyed.group(2), at))
-          : new Block.SettingPlace(keyed.group(2), at);
+    if (place.isClosed() && step.matches()) {
+      return step(new Block.StepPlace(step.group(1), at));
+    }
+    if (place.isClosed() && setting.matches()) {
+      String of = setting.group(1);
+      return new Block.SettingPlace(of == null ? "" : of, setting.group(2), at);
     }
     findings.add(
         Finding.error(

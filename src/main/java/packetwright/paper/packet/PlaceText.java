@@ -8,12 +8,15 @@ import packetwright.definition.procedure.Step;
 import packetwright.definition.project.Choice;
 import packetwright.definition.size.Size;
 import packetwright.plan.lesson.Lesson;
+import packetwright.plan.lesson.SettingMeant;
+import packetwright.text.measure.Quantity;
+import packetwright.text.source.Checked;
 import packetwright.text.source.Finding;
 import packetwright.text.source.Findings;
 import packetwright.text.source.NearMiss;
 import packetwright.text.source.Span;
 import packetwright.text.words.Phrase;
-import packetwright.wood.setup.Setting;
+import packetwright.wood.operation.OperationRun;
 
 /** Fills the places of the prose: sizes by name, numbers of steps, settings of the step. */
 final class PlaceText {
@@ -110,22 +113,12 @@ final class PlaceText {
 
     @Override
     public List<Phrase.Piece> setting(Block.SettingPlace place) {
-      List<Setting> settings =
-          step == null
-              ? List.of()
-              : lesson.run().ofStep(step.number()).stream()
-                  .flatMap(o -> o.settings().stream())
-                  .toList();
-      for (Setting setting : settings) {
-        if (setting.name().equals(place.name())) {
-          return naming.exactly(setting.value()).pieces();
-        }
+      List<OperationRun> runs = step == null ? List.of() : lesson.run().ofStep(step.number());
+      Checked<Quantity> value = SettingMeant.value(runs, place);
+      value.findings().forEach(f -> findings.add(step == null ? f : f.inStep(step.label())));
+      if (value.hasValue()) {
+        return naming.exactly(value.value()).pieces();
       }
-      unknown(
-          "this step sets no `" + place.name() + "`",
-          NearMiss.hint(place.name(), settings.stream().map(Setting::name).distinct().toList()),
-          place.at(),
-          step);
       return List.of();
     }
 

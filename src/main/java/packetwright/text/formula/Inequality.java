@@ -143,5 +143,10 @@ public record Inequality(List<Rational> factors, Rational limit, boolean isStric
    * @param low not reached
    * @param high not reached, above {@code low}
    */
-  public record Range(Length low, Length high) {}
+  public record Range(Length low, Length high) {
+    /** As seen the other way. */
+    public Range turned() {
+      return new Range(Length.ZERO.minus(high), Length.ZERO.minus(low));
+    }
+  }
 }

@@ -23,6 +23,11 @@ public record Finding(
     return new Finding(code, Severity.WARNING, at, message, hint, "");
   }
 
+  /** A finding of something that may well be meant. */
+  public static Finding note(String code, Span at, String message, String hint) {
+    return new Finding(code, Severity.NOTE, at, message, hint, "");
+  }
+
   /** The same finding, said of a step. */
   public Finding inStep(String numberAndTitle) {
     return new Finding(code, severity, at, message, hint, numberAndTitle);

@@ -7,6 +7,7 @@ import packetwright.definition.project.AssemblyDefinition.Place;
 import packetwright.definition.project.Project;
 import packetwright.definition.size.Sizes;
 import packetwright.text.source.Checked;
+import packetwright.text.source.Finding;
 import packetwright.text.source.Findings;
 import packetwright.wood.part.Box;
 import packetwright.wood.part.Part;
@@ -15,8 +16,9 @@ import packetwright.wood.part.Point;
 /**
  * Every piece where it belongs, checked: no two share a volume, what is meant to touch does, and
  * what slides comes out without touching. Where two pieces meet in the place of a hole or a rounded
- * edge, the wood is taken as gone only when all that they share lies within it. A tilted piece is
- * checked at the plane that it lies on, and at nothing else.
+ * edge, the wood is taken as gone only when all that they share lies within it. A tilted piece must
+ * lie in the plane of what carries it and leave the others their space; no other joint of it is
+ * checked.
  *
  * @param pieces in the order placed
  */
@@ -31,7 +33,7 @@ public record Assembly(List<Placed> pieces) {
     return pieces.stream().filter(p -> p.piece().equals(name)).findFirst().orElse(null);
   }
 
-  /** The pieces that are checked at their mating plane only. */
+  /** The pieces of whose joints only the mating plane is checked. */
   public List<Placed> tilted() {
     return pieces.stream().filter(p -> p.tilt() != null).toList();
   }
@@ -74,9 +76,12 @@ public record Assembly(List<Placed> pieces) {
         pieces.add(placed);
       }
     }
+    findings.addAll(LeftOut.check(project, parts));
     if (!findings.hasErrors()) {
-      findings.addAll(FitCheck.check(project, pieces));
-      findings.addAll(MatingPlane.check(project, pieces));
+      List<Finding> planes = MatingPlane.check(project, pieces);
+      // What lies wrong on its slope is mostly in the way too, and has been said.
+      findings.addAll(FitCheck.check(project, planes.isEmpty() ? pieces : upright(pieces)));
+      findings.addAll(planes);
     }
     return findings.checked(new Assembly(pieces));
   }

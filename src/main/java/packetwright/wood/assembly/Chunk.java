@@ -85,7 +85,8 @@ record Chunk(Box box, List<Inequality> cuts) {
         && other.box.low().on(axis).isLess(box.high().on(axis));
   }
 
-  private List<Inequality> inequalities() {
+  /** All that bounds it, the box and the cuts. */
+  List<Inequality> inequalities() {
     List<Inequality> all = new ArrayList<>(cuts);
     for (int axis = 0; axis < 3; axis++) {
       all.add(bound(axis, Rational.ONE, box.high().on(axis)));

@@ -1,5 +1,7 @@
 package packetwright.wood.assembly;
 
+import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -16,6 +18,20 @@ public record Direction(int axis, boolean isPositive) {
     }
     int axis = "xyz".indexOf(text.charAt(1));
     return axis < 0 ? null : new Direction(axis, text.charAt(0) == '+');
+  }
+
+  /** All six. */
+  static List<Direction> all() {
+    return Stream.of("-x", "+x", "-y", "+y", "-z", "+z")
+        .map(Direction::of)
+        .flatMap(Stream::ofNullable)
+        .toList();
+  }
+
+  /** As it is written. */
+  @Override
+  public String toString() {
+    return (isPositive ? "+" : "-") + "xyz".charAt(axis);
   }
 
   /** The third direction of a right-handed frame whose first is this one. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import packetwright.definition.project.AssemblyDefinition.Joint;
 import packetwright.definition.project.AssemblyDefinition.Place;
@@ -14,28 +15,35 @@ import packetwright.text.source.Finding;
 import packetwright.text.source.Located;
 import packetwright.wood.part.Box;
 
-/** Whether the upright pieces leave each other their space, touch where meant, and slide. */
+/** Whether the pieces leave each other their space, and the upright ones touch and slide. */
 final class FitCheck {
   /** Joints whose pieces are meant to touch; a panel may be loose in its groove. */
   private static final Set<String> TOUCHING = Set.of("butt", "rabbet", "dado", "rest");
 
+  /** A tilted piece is placed by rounded sizes: it may reach so far into another. */
+  private static final Length HAIR = Length.ofInches(1, 64);
+
   private final Project project;
+  private final List<Placed> all;
   private final List<Placed> pieces;
 
   private FitCheck(Project project, List<Placed> pieces) {
     this.project = project;
+    this.all = pieces;
     this.pieces = Assembly.upright(pieces);
   }
 
+  /** One kind after the other: what stands wrong overlaps, or leaves gaps, or does not hold. */
   static List<Finding> check(Project project, List<Placed> pieces) {
     FitCheck check = new FitCheck(project, pieces);
-    List<Finding> findings = check.overlaps();
-    // What stands where another piece does is in its way too, and has been said.
+    List<Joint> joints = project.assembly().joints();
+    List<Finding> findings = new ArrayList<>(check.overlaps());
     if (findings.isEmpty()) {
-      for (Joint joint : project.assembly().joints()) {
-        findings.addAll(check.gaps(joint));
-        findings.addAll(check.slides(joint));
-      }
+      joints.forEach(joint -> findings.addAll(check.gaps(joint)));
+      joints.forEach(joint -> findings.addAll(check.slides(joint)));
+    }
+    if (findings.isEmpty()) {
+      joints.forEach(joint -> findings.addAll(check.holds(joint)));
     }
     return findings;
   }
@@ -45,7 +53,7 @@ final class FitCheck {
   /** One finding for each piece that is in the way, those in the way of most others first. */
   private List<Finding> overlaps() {
     List<Finding> findings = new ArrayList<>();
-    List<Placed> left = new ArrayList<>(pieces);
+    List<Placed> left = new ArrayList<>(all);
     while (true) {
       Placed worst = null;
       List<Placed> most = List.of();
@@ -92,14 +100,18 @@ final class FitCheck {
 
   /** A box around some of the wood that two pieces share; none when they share none. */
   static @Nullable Box shared(Placed one, Placed other) {
-    if (!one.block().overlaps(other.block())) {
+    boolean isTilted = one.tilt() != null || other.tilt() != null;
+    if (!isTilted && !one.block().overlaps(other.block())) {
       return null;
     }
     for (Chunk a : one.chunks()) {
       for (Chunk b : other.chunks()) {
         Chunk common = a.common(b);
         Box around = common == null ? null : common.around();
-        if (around != null && !isHollow(one, around) && !isHollow(other, around)) {
+        if (around != null
+            && !isHollow(one, around)
+            && !isHollow(other, around)
+            && !(isTilted && isThin(around))) {
           return around;
         }
       }
@@ -107,8 +119,13 @@ final class FitCheck {
     return null;
   }
 
+  /** A hole in a tilted piece counts as wood. */
   private static boolean isHollow(Placed piece, Box box) {
-    return Hollow.holds(piece.solid().removals(), piece.inOwnFrame(box));
+    return piece.tilt() == null && Hollow.holds(piece.solid().removals(), piece.inOwnFrame(box));
+  }
+
+  private static boolean isThin(Box box) {
+    return IntStream.range(0, 3).anyMatch(axis -> box.extent(axis).isLess(HAIR));
   }
 
   private Place placeOf(Placed piece) {
@@ -164,6 +181,14 @@ final class FitCheck {
             : "move the corner of one of them by " + print(least) + " along " + axis);
   }
 
+  /** Where one of its pieces has no place, or is tilted, nothing is known of a joint. */
+  private List<Finding> holds(Joint joint) {
+    List<Placed> meeting = meeting(joint);
+    return meeting.size() < joint.pieces().size()
+        ? List.of()
+        : new HoldCheck(project, all, joint, meeting).check();
+  }
+
   private List<Placed> meeting(Joint joint) {
     List<Placed> meeting = new ArrayList<>();
     for (Located<String> name : joint.pieces()) {
@@ -185,7 +210,7 @@ final class FitCheck {
     }
     Placed slider = meeting.get(0);
     List<Finding> findings = new ArrayList<>();
-    for (Placed other : pieces) {
+    for (Placed other : all) {
       if (!other.piece().equals(slider.piece()) && isInTheWay(other, slider, out)) {
         findings.add(
             Finding.error(

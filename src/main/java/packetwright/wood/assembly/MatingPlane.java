@@ -15,8 +15,7 @@ import packetwright.wood.part.Removal.Slope;
 
 /**
  * Whether a tilted piece lies on the slopes of what it rests on. Its lower face runs through the
- * line that it is turned about, so that the face's plane is exact; where its other faces come to
- * lie is not a rational number, and nothing is said of them.
+ * line that it is turned about, so that the face's plane is exact.
  */
 final class MatingPlane {
   private final Project project;

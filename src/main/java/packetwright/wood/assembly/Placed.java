@@ -24,7 +24,7 @@ import packetwright.wood.part.Solid;
  * @param right where its right end looks
  * @param top where its top edge looks
  * @param inside where its inside face looks
- * @param tilt how it is turned from there, or none; the other components do not count it in
+ * @param tilt how it is turned from there, or none; only the chunks of its wood count it in
  */
 public record Placed(
     String piece,
@@ -92,11 +92,13 @@ public record Placed(
     return solid.wood().stream().map(this::inAssembly).toList();
   }
 
-  /** Its wood, in the assembly, as convex chunks that do not overlap; holes are still in it. */
+  /** Its wood, tilted, as convex chunks that do not overlap; holes are still in it. */
   List<Chunk> chunks() {
     List<Inequality> cuts = cuts();
+    Turn turn = tilt == null ? null : new Turn(tilt, corner);
     return wood().stream()
         .map(box -> new Chunk(box, cuts))
+        .map(chunk -> turn == null ? chunk : turn.of(chunk))
         .filter(chunk -> chunk.around() != null)
         .toList();
   }
@@ -132,6 +134,36 @@ public record Placed(
       }
     }
     return new Inequality(factors, limit);
+  }
+
+  /** The same piece, moved that way. */
+  Placed moved(Direction way, Length by) {
+    int axis = way.axis();
+    Length at = corner.on(axis);
+    Point moved = corner.with(axis, way.isPositive() ? at.plus(by) : at.minus(by));
+    return new Placed(piece, part, solid, moved, right, top, inside, tilt);
+  }
+
+  /**
+   * How far it can move that way before it meets another piece, which does not overlap it; none
+   * when it meets none. Holes and rounded edges count as wood.
+   */
+  @Nullable Length room(Placed other, Direction way) {
+    Length least = null;
+    for (Chunk own : chunks()) {
+      for (Chunk others : other.chunks()) {
+        Range reach = own.wayTo(others, way.axis());
+        if (reach == null) {
+          continue;
+        }
+        Range ahead = way.isPositive() ? reach : reach.turned();
+        if (ahead.high().signum() > 0) {
+          Length room = ahead.low().max(Length.ZERO);
+          least = least == null ? room : room.min(least);
+        }
+      }
+    }
+    return least;
   }
 
   /**

@@ -115,7 +115,7 @@ class ProcedureReaderTest {
             new Block.Text(" in "),
             new Block.StepPlace("do-it", new Span("p.md", 2, 20, 13)),
             new Block.Text(" to "),
-            new Block.SettingPlace("fence", new Span("p.md", 2, 37, 16)),
+            new Block.SettingPlace("", "fence", new Span("p.md", 2, 37, 16)),
             new Block.Text(" or "),
             new Block.Literal("3 in"),
             new Block.Text(" {x}."));
@@ -165,6 +165,15 @@ class ProcedureReaderTest {
         "Leave 1/16 for sanding. | 1/16",
         "Leave ½ for sanding. | ½",
         "Stay 6 inches away. | 6 inches",
+        "Round it by half an inch. | half an inch",
+        "Take a quarter inch off. | a quarter inch",
+        "It is three quarters of an inch thick. | three quarters of an inch",
+        "Leave an inch and a half. | an inch and a half",
+        "Saw two and a half inches off. | two and a half inches",
+        "Set the stop to 4.5. | 4.5",
+        "Tilt the blade 30 degrees. | 30 degrees",
+        "Tilt it 22.5°. | 22.5°",
+        "Cut it 140 millimeters long. | 140 millimeters",
       })
   void warnsOfADimensionTypedIntoTheText(String text, String size) {
     Checked<Procedure> read = read("## Do it\n" + text);
@@ -291,6 +300,26 @@ class ProcedureReaderTest {
             "unknown-machine",
             "unknown-option",
             "unknown-variant");
+  }
+
+  @Test
+  void warnsOfADimensionInATitle() {
+    assertThat(read("## Cut the 3/4 in dado\nx").findings())
+        .singleElement()
+        .satisfies(f -> assertThat(f.code()).isEqualTo("literal-size"))
+        .satisfies(f -> assertThat(f.hint()).contains("leave it out of the title"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "Turn it 90 degrees. Then turn it 180 degrees.",
+        "Glue sets at 65 °F in 1.5 hours.",
+        "It is half as deep as it is long. Stand on two feet. Saw the foot end.",
+        "It costs $4.50. Take one of the six pieces, a quarter turn at a time."
+      })
+  void takesNoOtherNumberForADimension(String text) {
+    assertThat(read("## Do it\n" + text).findings()).isEmpty();
   }
 
   @Test

@@ -72,7 +72,9 @@ class FastenerWordsTest {
   void theKeySaysWhatATiltedRoofWasCheckedFor() {
     assertThat(result(documents("nest-box")))
         .anyMatch(
-            line -> line.startsWith("The roof is tilted: it was checked at its mating plane only"));
+            line ->
+                line.startsWith(
+                    "The roof is tilted: it was checked for the slope that it lies on"));
   }
 
   @Test

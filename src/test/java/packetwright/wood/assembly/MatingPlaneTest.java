@@ -55,10 +55,12 @@ class MatingPlaneTest {
 
   private static Checked<Assembly> assembly(String replaced, String by) {
     assertThat(PROJECT).contains(replaced);
+    return of(PROJECT.replace(replaced, by));
+  }
+
+  private static Checked<Assembly> of(String text) {
     ProjectFolder folder =
-        ProjectFolder.sample("sliding-lid-box")
-            .with("project.yaml", PROJECT.replace(replaced, by))
-            .with("quiz.yaml", "");
+        ProjectFolder.sample("sliding-lid-box").with("project.yaml", text).with("quiz.yaml", "");
     Project project = ProjectReader.read(folder).value();
     Sizes sizes = Sizes.of(project, ShopReader.builtIn(), Substitution.NONE).value();
     return Assembly.of(project, sizes, Parts.of(project, sizes).value());
@@ -125,6 +127,20 @@ class MatingPlaneTest {
   void liesBesideWhatItDoesNotCover() {
     assertThat(messages("[0, 0, 12]", "[0, 3/4, 12]"))
         .containsExactly("`roof` lies in the plane of `side 1` and beside it");
+  }
+
+  /** Over 4 the roof's lower face is at 9 and, its slope being 3, 4, 5, its upper at 9 15/16. */
+  @Test
+  void aTiltedPieceNeedsItsSpace() {
+    String upright = "side 2: {corner: [0, 7, 0], inside: +y, top: +x}";
+    String post = "side 2: {corner: [4, 7, 9 15/16], inside: +y, top: +x}";
+    String rest = "roof_on: {rest: [roof, side 1]}\n    post: {butt: [roof, side 2]}";
+    String project = PROJECT.replace("roof_on: {rest: [roof, side 1, side 2]}", rest);
+    assertThat(of(project.replace(upright, post)).findings()).isEmpty();
+    assertThat(of(project.replace(upright, post.replace("9 15/16", "9 7/8"))).findings())
+        .singleElement()
+        .satisfies(f -> assertThat(f.code()).isEqualTo("parts-overlap"))
+        .satisfies(f -> assertThat(f.message()).contains("roof", "side 2"));
   }
 
   @Test
