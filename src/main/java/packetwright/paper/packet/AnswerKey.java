@@ -285,13 +285,14 @@ public record AnswerKey(
   /**
    * Where a rule fired.
    *
-   * @param mark of the step
-   * @param title of the step
+   * @param marks of the step, or of all steps with these reasons
+   * @param title of the step; empty for several
    * @param why the sizes that made it fire, each reason once
    */
-  public record Fired(String mark, String title, List<Phrase> why) {
-    /** Keeps its own copy. */
+  public record Fired(List<String> marks, String title, List<Phrase> why) {
+    /** Keeps its own copies. */
     public Fired {
+      marks = List.copyOf(marks);
       why = List.copyOf(why);
     }
   }

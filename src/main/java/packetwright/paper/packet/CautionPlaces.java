@@ -8,7 +8,9 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Stream;
 import packetwright.definition.procedure.Operation.By;
 import packetwright.definition.procedure.Step;
 import packetwright.definition.shop.MachineKind;
@@ -81,30 +83,44 @@ final class CautionPlaces {
 
   /** The page of the machines: the student's, or the instructor's own. */
   List<MachineRules> machines(boolean isStudents) {
-    Map<String, List<Entry>> heads = new LinkedHashMap<>();
+    Map<List<Entry>, List<String>> heads = new LinkedHashMap<>();
     for (String head : order(isStudents)) {
       List<Entry> entries = new ArrayList<>();
       once(head, isStudents).forEach(s -> entries.add(new Entry(s.signal(), statement(s))));
-      for (Step step : lesson.procedure().steps()) {
-        if (isInstructors(step) != isStudents) {
-          over.getOrDefault(step.number(), List.of()).stream()
-              .filter(s -> head(s.first()).equals(head))
-              .forEach(s -> entries.add(new Entry(s.signal(), over(step, s))));
-        }
+      for (Step step : steps(isStudents)) {
+        over.getOrDefault(step.number(), List.of()).stream()
+            .filter(s -> head(s.first()).equals(head))
+            .forEach(s -> entries.add(new Entry(s.signal(), over(step, s))));
       }
       if (!entries.isEmpty()) {
-        heads.put(head, entries);
+        heads.computeIfAbsent(entries, e -> new ArrayList<>()).add(head);
       }
     }
     return heads.entrySet().stream()
         .map(
             h ->
                 new MachineRules(
-                    name(h.getKey()),
-                    isPowered(h.getKey()),
-                    steps(h.getKey(), isStudents),
-                    panels(h.getValue())))
+                    names(h.getValue()),
+                    isPowered(h.getValue().get(0)),
+                    where(h.getValue(), isStudents),
+                    panels(h.getKey())))
         .toList();
+  }
+
+  /** {@code Bench plane and block plane}: tools of which the same is said share a head. */
+  private Phrase names(List<String> heads) {
+    Phrase first = name(heads.get(0));
+    return heads.size() == 1
+        ? first
+        : words.list(
+            Stream.concat(
+                    Stream.of(first),
+                    heads.stream().skip(1).map(h -> Phrase.of(lower(words.plain(name(h))))))
+                .toList());
+  }
+
+  private static String lower(String name) {
+    return name.toLowerCase(Locale.ROOT);
   }
 
   static String severity(Signal signal) {
@@ -274,15 +290,21 @@ final class CautionPlaces {
 
   private Collection<MachineKind> used(boolean isStudents) {
     Set<MachineKind> used = new LinkedHashSet<>();
+    if (isStudents) {
+      steps(true).forEach(step -> used.addAll(StepPages.tools(lesson, naming, step)));
+      return used;
+    }
     for (OperationRun run : lesson.run().operations()) {
       MachineKind kind = run.tool();
-      boolean isOwn =
-          isStudents ? !isInstructors(run.step()) : run.operation().by() == By.INSTRUCTOR;
-      if (kind != null && isOwn) {
+      if (kind != null && run.operation().by() == By.INSTRUCTOR) {
         used.add(kind);
       }
     }
     return used;
+  }
+
+  private List<Step> steps(boolean isStudents) {
+    return lesson.procedure().steps().stream().filter(s -> isInstructors(s) != isStudents).toList();
   }
 
   private Phrase name(String head) {
@@ -295,13 +317,12 @@ final class CautionPlaces {
     return kind != null && kind.isPowered();
   }
 
-  /** {@code Steps 2 and 9}: where a machine is used. */
-  private Phrase steps(String head, boolean isStudents) {
-    MachineKind kind = MachineKind.of(head);
+  /** {@code Steps 2 and 9}: where machines are used. */
+  private Phrase where(List<String> heads, boolean isStudents) {
+    List<MachineKind> kinds = heads.stream().map(MachineKind::of).filter(Objects::nonNull).toList();
     List<Phrase> marks =
-        lesson.procedure().steps().stream()
-            .filter(s -> kind != null && isInstructors(s) != isStudents)
-            .filter(s -> lesson.run().ofStep(s.number()).stream().anyMatch(r -> r.tool() == kind))
+        steps(isStudents).stream()
+            .filter(s -> StepPages.tools(lesson, naming, s).stream().anyMatch(kinds::contains))
             .map(s -> Phrase.of(s.mark()))
             .toList();
     return marks.isEmpty()

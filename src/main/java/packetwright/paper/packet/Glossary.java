@@ -60,6 +60,13 @@ final class Glossary {
         .toList();
   }
 
+  /** All that is said in prose, in small letters. */
+  static String text(List<Prose> prose, Words words) {
+    StringBuilder text = new StringBuilder();
+    read(prose, words, text);
+    return text.toString().toLowerCase(Locale.ROOT);
+  }
+
   static String key(String word) {
     return "glossary." + word.replace(' ', '_');
   }

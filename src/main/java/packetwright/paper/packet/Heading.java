@@ -10,9 +10,11 @@ import packetwright.text.words.Phrase;
  * @param course as printed; may be empty
  * @param term label of this run; may be empty
  * @param shop as printed
+ * @param powered whether anything is done at a machine with a switch
  * @param options that are on
  */
-public record Heading(String title, String course, String term, String shop, List<Chosen> options) {
+public record Heading(
+    String title, String course, String term, String shop, boolean powered, List<Chosen> options) {
   /** Keeps its own copy. */
   public Heading {
     options = List.copyOf(options);

@@ -231,7 +231,7 @@ final class KeyTables {
         setUps.datum(run, setting),
         tolerance == null ? Naming.nothing() : words.say("packet.within", exactly(tolerance)),
         words.say(setting.kind() == Setting.Kind.BOUND ? "packet.bound" : "packet.free"),
-        setUps.note(setting));
+        setUps.note(run, setting));
   }
 
   static List<Answer> answers(Quiz quiz) {

@@ -56,6 +56,13 @@ record Naming(Words words, Rule rule) {
     return words.plain("packet.tool." + kind.word());
   }
 
+  /** Whether a text in small letters names a tool, by its printed name or a shorter one. */
+  boolean isNamed(MachineKind kind, String text) {
+    String own = "packet.tool.named." + kind.word();
+    String name = words.hasKey(own) ? words.plain(own) : machine(kind).toLowerCase(Locale.ROOT);
+    return Pattern.compile("\\b" + Pattern.quote(name) + "s?\\b").matcher(text).find();
+  }
+
   /**
    * What an operation sets. A crosscut without a stop is made at its line, and a rough cut says how
    * wide the board must be, which nothing is set to.
@@ -64,7 +71,17 @@ record Naming(Words words, Rule rule) {
     Verb verb = run.operation().verb().value();
     String own = "packet.set." + verb.word() + "." + setting.name();
     boolean isStopped = verb == Verb.CROSSCUT && run.operation().stop();
-    return words.hasKey(own) && !isStopped ? words.say(own) : setting(setting.name());
+    String key = "packet.set." + setting.name();
+    return words.hasKey(own) && !isStopped
+        ? words.say(own)
+        : words.hasKey(key) ? at(run, key) : setting(setting.name());
+  }
+
+  /** A phrase, or the tool's own in its place: a router has a bit where a saw has a tooth. */
+  Phrase at(OperationRun run, String key) {
+    MachineKind tool = run.tool();
+    String own = tool == null ? key : key + "." + tool.word();
+    return words.say(words.hasKey(own) ? own : key);
   }
 
   /**

@@ -129,6 +129,9 @@ public final class Packets {
         project.course(),
         lesson.choices().term(),
         lesson.shop().name(),
+        lesson.run().operations().stream()
+            .map(OperationRun::tool)
+            .anyMatch(kind -> kind != null && kind.isPowered()),
         project.options().chosen().stream()
             .map(
                 option ->
@@ -143,13 +146,12 @@ public final class Packets {
     Set<String> supplies = new LinkedHashSet<>();
     for (OperationRun run : lesson.run().operations()) {
       if (run.operation().by() != By.INSTRUCTOR) {
-        MachineKind kind = run.tool();
-        if (kind != null) {
-          tools.add(kind);
-        }
         run.operation().using().forEach(u -> supplies.add(u.value()));
       }
     }
+    lesson.procedure().steps().stream()
+        .filter(step -> !CautionPlaces.isInstructors(step))
+        .forEach(step -> tools.addAll(StepPages.tools(lesson, naming, step)));
     Map<String, String> gear = new LinkedHashMap<>(Map.of("eye", words.plain("packet.gear.eyes")));
     if (tools.stream().anyMatch(MachineKind::isPowered)) {
       gear.put("ear", words.plain("packet.gear.ears"));

@@ -92,7 +92,20 @@ record SafetyPage(Lesson lesson, Naming naming) {
         first.isLocal()
             ? words().say("packet.safety.local", first.source())
             : Naming.typeset(first.source()),
-        cautions.stream().map(this::fired).toList());
+        together(cautions.stream().map(this::fired).toList()));
+  }
+
+  /** Steps at which a rule fired for the same reasons, as one entry that names no title. */
+  private List<Fired> together(List<Fired> all) {
+    Map<List<Phrase>, List<Fired>> byReasons = new LinkedHashMap<>();
+    all.forEach(f -> byReasons.computeIfAbsent(f.why(), w -> new ArrayList<>()).add(f));
+    List<Fired> told = new ArrayList<>();
+    byReasons.forEach(
+        (why, same) -> {
+          List<String> marks = same.stream().flatMap(f -> f.marks().stream()).distinct().toList();
+          told.add(marks.size() == 1 ? same.get(0) : new Fired(marks, "", why));
+        });
+    return told;
   }
 
   private Fired fired(Caution caution) {
@@ -105,7 +118,7 @@ record SafetyPage(Lesson lesson, Naming naming) {
               ? words().say("packet.safety.replaced", why, hazard(firing.replacedBy()))
               : why);
     }
-    return new Fired(step.mark(), step.title(), List.copyOf(reasons));
+    return new Fired(List.of(step.mark()), step.title(), List.copyOf(reasons));
   }
 
   /** What is printed in a rule's place. */

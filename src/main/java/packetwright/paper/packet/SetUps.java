@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -53,19 +54,30 @@ final class SetUps {
 
   /** One box for each set-up; operations that share one share its box. */
   List<PacketStep.SettingsBox> boxes(List<OperationRun> runs) {
-    Map<List<PacketStep.Setting>, Phrase> boxes = new LinkedHashMap<>();
+    Map<List<PacketStep.Setting>, OperationRun> boxes = new LinkedHashMap<>();
     for (OperationRun run : runs) {
       List<PacketStep.Setting> lines = lines(run);
       if (!lines.isEmpty()) {
-        boxes.putIfAbsent(lines, naming.work(run.operation()));
+        boxes.putIfAbsent(lines, run);
       }
     }
+    boolean isOneTool = boxes.values().stream().map(OperationRun::tool).distinct().count() < 2;
     List<PacketStep.SettingsBox> list = new ArrayList<>();
     boxes.forEach(
-        (lines, work) ->
+        (lines, run) ->
             list.add(
-                new PacketStep.SettingsBox(boxes.size() == 1 ? Naming.nothing() : work, lines)));
+                new PacketStep.SettingsBox(
+                    boxes.size() == 1 ? Naming.nothing() : work(run, isOneTool), lines)));
     return list;
+  }
+
+  /** What is done; where a step has several tools, with which. */
+  private Phrase work(OperationRun run, boolean isOneTool) {
+    Phrase work = naming.work(run.operation());
+    MachineKind tool = run.tool();
+    return isOneTool || tool == null
+        ? work
+        : words.say("packet.work.tool", work, naming.machine(tool).toLowerCase(Locale.ROOT));
   }
 
   private List<PacketStep.Setting> lines(OperationRun run) {
@@ -80,15 +92,15 @@ final class SetUps {
         naming.setting(run, setting),
         naming.exactly(setting.value()),
         datum(run, setting),
-        note(setting));
+        note(run, setting));
   }
 
-  /** From where it is measured; on a mirror image left is right. */
+  /** From where it is measured, and to what of its tool; on a mirror image left is right. */
   Phrase datum(OperationRun run, Setting setting) {
     if (setting.datum().isEmpty()) {
       return Naming.nothing();
     }
-    Phrase datum = words.say("packet.datum." + setting.datum());
+    Phrase datum = naming.at(run, "packet.datum." + setting.datum());
     List<String> mirrored =
         run.before().stream().map(Workpiece::name).filter(this::isMirrored).toList();
     Side side = Side.of(setting.datum());
@@ -118,17 +130,28 @@ final class SetUps {
         .orElse(null);
   }
 
-  /** A cutter's make-up, or that a measurement comes in place of the value. */
-  Phrase note(Setting setting) {
-    if (!setting.stack().isEmpty()) {
-      Phrase sum = Naming.nothing();
-      for (int i = 0; i < setting.stack().size(); i++) {
-        Phrase width = naming.exactly(Quantity.of(setting.stack().get(i)));
-        sum = i == 0 ? width : words.say("packet.sum", sum, width);
-      }
-      return words.say("packet.stack", sum);
+  /** What a stack is put together from, or that a measurement comes in place of the value. */
+  Phrase note(OperationRun run, Setting setting) {
+    if (setting.stack().isEmpty()) {
+      return setting.fitted() ? words.say("packet.setting.fitted") : Naming.nothing();
     }
-    return setting.fitted() ? words.say("packet.setting.fitted") : Naming.nothing();
+    if (run.tool() != MachineKind.DADO_SET) {
+      return single(setting);
+    }
+    Phrase sum = Naming.nothing();
+    for (int i = 0; i < setting.stack().size(); i++) {
+      Phrase width = size(setting.stack().get(i));
+      sum = i == 0 ? width : words.say("packet.sum", sum, width);
+    }
+    return words.say("packet.stack", sum);
+  }
+
+  /** A bit or an iron is one thing: only a width other than the one set is told. */
+  private Phrase single(Setting setting) {
+    Length width = setting.stack().get(0);
+    return setting.value().equals(Quantity.of(width))
+        ? Naming.nothing()
+        : words.say("packet.stack.single", size(width));
   }
 
   // ---- what is looked at
@@ -211,7 +234,7 @@ final class SetUps {
     for (Phrase more :
         List.of(
             datum(run, setting),
-            note(setting),
+            note(run, setting),
             tolerance == null
                 ? Naming.nothing()
                 : words.say("packet.look.within", naming.exactly(Quantity.of(tolerance))))) {

@@ -1,6 +1,7 @@
 package packetwright.paper.packet;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -10,6 +11,7 @@ import packetwright.definition.shop.MachineKind;
 import packetwright.drawing.figure.LayoutSheet;
 import packetwright.drawing.sheet.Sheet;
 import packetwright.plan.lesson.Lesson;
+import packetwright.text.source.Findings;
 import packetwright.text.words.Phrase;
 import packetwright.text.words.Words;
 import packetwright.wood.operation.OperationRun;
@@ -46,7 +48,7 @@ final class StepPages {
         step.mark(),
         step.id(),
         step.title(),
-        tools(runs),
+        named(step),
         step.isPreparation(),
         isBetween ? new Handout(lesson, naming).back(runs) : Naming.nothing(),
         text.fill(step.prose(), step),
@@ -61,18 +63,30 @@ final class StepPages {
         drawings(runs));
   }
 
-  private List<PacketStep.Tool> tools(List<OperationRun> runs) {
-    Set<PacketStep.Tool> powered = new LinkedHashSet<>();
-    Set<PacketStep.Tool> byHand = new LinkedHashSet<>();
-    for (OperationRun run : runs) {
+  private List<PacketStep.Tool> named(Step step) {
+    return tools(lesson, naming, step).stream()
+        .sorted(Comparator.comparing(kind -> !kind.isPowered()))
+        .map(kind -> new PacketStep.Tool(naming.machine(kind), kind.isPowered()))
+        .toList();
+  }
+
+  /** What a step is done with, in the order used; then the hand tools that only its text names. */
+  static Set<MachineKind> tools(Lesson lesson, Naming naming, Step step) {
+    Set<MachineKind> tools = new LinkedHashSet<>();
+    for (OperationRun run : lesson.run().ofStep(step.number())) {
       MachineKind kind = run.tool();
       if (kind != null) {
-        (kind.isPowered() ? powered : byHand)
-            .add(new PacketStep.Tool(naming.machine(kind), kind.isPowered()));
+        tools.add(kind);
       }
     }
-    List<PacketStep.Tool> tools = new ArrayList<>(powered);
-    tools.addAll(byHand);
+    List<Prose> prose = new PlaceText(lesson, naming, new Findings()).fill(step.prose(), step);
+    String text = Glossary.text(prose, naming.words());
+    for (MachineKind kind : MachineKind.values()) {
+      // Clamps stand among the helpers, and every second sentence says to clamp something.
+      if (!kind.isPowered() && kind != MachineKind.CLAMP && naming.isNamed(kind, text)) {
+        tools.add(kind);
+      }
+    }
     return tools;
   }
 

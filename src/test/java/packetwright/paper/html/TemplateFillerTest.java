@@ -22,7 +22,7 @@ class TemplateFillerTest {
 
   private static StudentPacket titled(String title) {
     return new StudentPacket(
-        new Heading(title, "", "", "", List.of()),
+        new Heading(title, "", "", "", true, List.of()),
         PACKET.cover(),
         PACKET.apart(),
         PACKET.drawings(),

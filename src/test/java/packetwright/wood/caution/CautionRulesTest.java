@@ -156,7 +156,7 @@ class CautionRulesTest {
             .finding();
     assertThat(finding.message())
         .isEqualTo("the front end is 4 1/2 in long here; the jointer takes no piece under 14 in");
-    assertThat(finding.hint()).isEqualTo("plane it with `at` set to block_plane");
+    assertThat(finding.hint()).isEqualTo("plane it with `at` set to bench_plane");
     assertThat(finding.step()).isEqualTo("9, Step 9");
     assertThat(finding.at().line()).isEqualTo(90);
   }

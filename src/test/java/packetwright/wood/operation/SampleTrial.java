@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import packetwright.definition.procedure.Operation;
 import packetwright.definition.procedure.Step;
 import packetwright.definition.project.ProjectFolder;
+import packetwright.definition.shop.ShopReader;
 import packetwright.plan.lesson.Lesson;
 import packetwright.plan.lesson.Lessons;
 import packetwright.plan.lesson.Lessons.Request;
@@ -24,22 +25,38 @@ import packetwright.wood.part.Part;
 import packetwright.wood.workpiece.Workpiece;
 
 /** A sample worked out once, whose procedure is then run with something changed in it. */
-record SampleTrial(Lesson lesson) {
+record SampleTrial(String id, Lesson lesson) {
+  private static final String HAND_SHOP = "hand-shop.yaml";
+
   /** All samples, as their authors left them. */
   static List<SampleTrial> all() {
     return ProjectFolder.samples().stream().map(name -> of(name)).toList();
   }
 
-  /** A sample that must prove with those values. */
-  static SampleTrial of(String sample, String... set) {
-    Checked<Lesson> lesson =
-        Lessons.workOut(ProjectFolder.sample(sample), new Request("", List.of(set), Set.of(), ""));
-    assertThat(lesson.findings()).filteredOn(Finding::isError).isEmpty();
-    return new SampleTrial(lesson.value());
+  /** All samples twice: as their authors left them, and in a shop with hand tools only. */
+  static List<SampleTrial> inBothShops() {
+    List<SampleTrial> all = new ArrayList<>(all());
+    ProjectFolder.samples().forEach(name -> all.add(byHand(name)));
+    return all;
   }
 
-  String id() {
-    return lesson.project().id();
+  /** A sample that must prove with those values. */
+  static SampleTrial of(String sample, String... set) {
+    return of(sample, ProjectFolder.sample(sample), new Request("", List.of(set), Set.of(), ""));
+  }
+
+  /** A sample that must prove in a shop with hand tools only. */
+  static SampleTrial byHand(String sample) {
+    return of(
+        sample + " by hand",
+        ProjectFolder.sample(sample).with(HAND_SHOP, ShopReader.profile(ShopReader.HAND_TOOLS)),
+        new Request(HAND_SHOP, List.of(), Set.of(), ""));
+  }
+
+  private static SampleTrial of(String id, ProjectFolder folder, Request request) {
+    Checked<Lesson> lesson = Lessons.workOut(folder, request);
+    assertThat(lesson.findings()).filteredOn(Finding::isError).as(id).isEmpty();
+    return new SampleTrial(id, lesson.value());
   }
 
   List<Step> steps() {
@@ -48,6 +65,11 @@ record SampleTrial(Lesson lesson) {
 
   List<OperationRun> operations() {
     return lesson.run().operations();
+  }
+
+  /** How far what only clears waste may be off: a machine leaves more to clear than a plane. */
+  Length slack() {
+    return lesson.shop().machines().isEmpty() ? Length.ofInches(1, 64) : Length.ofInches(1, 32);
   }
 
   Stream<Integer> indices() {
