@@ -142,7 +142,8 @@ final class ToolRows {
         row("chuck_key", DRILL, DRILL_BY_HAND),
         row("drill_chips", DRILL, DRILL_BY_HAND),
         row("drill_speed", DRILL, DRILL_BY_HAND),
-        row("hand_drill_slip", DRILL_BY_HAND, DRILL));
+        row("hand_drill_slip", DRILL_BY_HAND, DRILL),
+        row("hand_drill_slip", at(Verb.SCREW, MachineKind.SCREWDRIVER), SCREW));
   }
 
   private static Stream<Row> routerTable() {
