@@ -131,7 +131,7 @@ class SafetyPageTest {
             s -> {
               assertThat(plain(s.source()))
                   .isEqualTo("this shop\u2019s own rule: the department\u2019s rules");
-              assertThat(s.fired()).extracting(Fired::mark).containsExactly("P2");
+              assertThat(s.fired()).flatExtracting(Fired::marks).containsExactly("P2");
               assertThat(s.fired().get(0).why().stream().map(SafetyPageTest::plain).toList())
                   .containsExactly("The board is 36 in long.");
             });
