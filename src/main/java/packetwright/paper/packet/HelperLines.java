@@ -10,6 +10,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import packetwright.definition.procedure.Operation.Control;
 import packetwright.definition.project.PartDefinition.FeatureKind;
+import packetwright.definition.shop.MachineKind;
 import packetwright.paper.packet.AnswerKey.HelperRow;
 import packetwright.plan.lesson.Lesson;
 import packetwright.text.measure.Length;
@@ -18,6 +19,7 @@ import packetwright.text.source.Located;
 import packetwright.text.words.Phrase;
 import packetwright.text.words.Words;
 import packetwright.wood.blank.Blank;
+import packetwright.wood.caution.CautionRules;
 import packetwright.wood.operation.OperationRun;
 import packetwright.wood.part.Part;
 import packetwright.wood.setup.Helper;
@@ -141,7 +143,23 @@ record HelperLines(Lesson lesson, Naming naming) {
             piece(run),
             blank,
             run.layout());
-    return Helpers.of(use, lesson.shop());
+    return Helpers.of(use, lesson.shop()).stream()
+        .map(h -> isBehindTheWood(h, run) ? bare(h) : h)
+        .toList();
+  }
+
+  /** Thin wood lies on its backer; behind other wood the fence says how high a backer may be. */
+  private boolean isBehindTheWood(Helper helper, OperationRun run) {
+    Length thinnest =
+        CautionRules.builtIn().limit(lesson.shop(), MachineKind.MITER_SAW, "thinnest");
+    return helper.control() == Control.BACKER
+        && run.tool() == MachineKind.MITER_SAW
+        && thinnest != null
+        && thinnest.isLess(piece(run).solid().thickness());
+  }
+
+  private static Helper bare(Helper helper) {
+    return new Helper(helper.control(), helper.count(), List.of(), helper.check());
   }
 
   private @Nullable Blank blank(OperationRun run) {
