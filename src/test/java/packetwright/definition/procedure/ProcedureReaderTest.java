@@ -48,7 +48,7 @@ class ProcedureReaderTest {
     assertThat(read.findings()).isEmpty();
     assertThat(read.value().steps()).hasSize(20);
     assertThat(read.value().steps().get(6).id()).isEqualTo("cut-the-grooves");
-    assertThat(read.value().introduction()).hasSize(2);
+    assertThat(read.value().introduction()).hasSize(3);
   }
 
   @Test

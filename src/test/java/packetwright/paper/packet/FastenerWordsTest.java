@@ -47,7 +47,7 @@ class FastenerWordsTest {
   @Test
   void theStudentReadsWhereEachBradGoes() {
     Packets.Documents documents = documents("sliding-lid-box", "brads");
-    assertThat(lines(documents, "glue-the-box"))
+    assertThat(lines(documents, "nail-the-corners"))
         .hasSize(5)
         .startsWith(
             "A1 into C: 2 brads, 1 in and 2 1/2 in from the bottom edge;"
@@ -61,7 +61,7 @@ class FastenerWordsTest {
   @Test
   void withoutNailsNothingIsSaidOfThem() {
     Packets.Documents documents = documents("sliding-lid-box");
-    assertThat(lines(documents, "glue-the-box")).isEmpty();
+    assertThat(lines(documents, "nail-the-corners")).isEmpty();
     assertThat(result(documents))
         .containsExactly(
             WORDS.plain(WORDS.say("packet.result")),

@@ -52,7 +52,7 @@ class PacketsTest {
   @Test
   void fillsSizesIntoTheProse() {
     assertThat(prose(step(DOCUMENTS, "Rip the wall blank to width")))
-        .contains("Set the fence to 3 1/2 in. Lock it.");
+        .contains("Set the fence to 3 1/2 in. Measure to the near side");
   }
 
   @Test
@@ -253,7 +253,9 @@ class PacketsTest {
   void explainsTheTradeWordsThatTheStepsUseAndNoOthers() {
     List<String> words =
         DOCUMENTS.student().glossary().stream().map(StudentPacket.Term::word).toList();
-    assertThat(words).contains("Rabbet", "Dry fit", "Push block", "Tongue").doesNotContain("Kerf");
+    assertThat(words)
+        .contains("Rabbet", "Dry fit", "Push stick", "Tongue")
+        .doesNotContain("Plow plane");
     assertThat(Glossary.WORDS).allMatch(w -> SampleLesson.WORDS.hasKey(Glossary.key(w)));
   }
 
@@ -305,7 +307,7 @@ class PacketsTest {
     String wrong =
         procedure
             .replace("Set the fence to {board_width}.", "Set the fence to {bord_width}.")
-            .replace("Lock it.", "Lock it at {setting: fense}.");
+            .replace("Lock the fence.", "Lock the fence at {setting: fense}.");
     Lesson lesson = SampleLesson.mended(sample.with("procedure.md", wrong));
     Checked<Packets.Documents> documents =
         Packets.of(lesson, SampleLesson.quiz(lesson), SampleLesson.WORDS);
