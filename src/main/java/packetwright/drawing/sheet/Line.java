@@ -14,6 +14,10 @@ public enum Line {
   EXTENSION(Line.THIN),
   LEADER(Line.THIN),
   HATCH(0.5),
+  /** The ends of a cutting plane. */
+  CUTTING(Line.THICK),
+  /** Where a length is left out. */
+  BREAK(Line.THIN),
   /** A cut to be made later, at a measured size. */
   FITTED(1.2, 6.0, 3.0),
   /** An inner edge of a pictorial drawing, the bar of a fraction, a frame. */
