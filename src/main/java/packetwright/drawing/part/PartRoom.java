@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import packetwright.drawing.sheet.DimensionBand;
+import packetwright.drawing.sheet.Line;
 import packetwright.drawing.sheet.Mark;
 import packetwright.drawing.view.Projection;
 import packetwright.drawing.view.View;
@@ -109,7 +110,7 @@ record PartRoom(
 
   /** How far what belongs to a view reaches beyond one of its sides. */
   private double reach(Projection projection, boolean isLevel, int outward) {
-    double reach = 0;
+    double reach = hasCentres(view(projection)) ? Line.CENTRE_PAST + 2 : 0;
     double extent = isLevel ? height(projection) : width(projection);
     for (Band band : Band.of(projection)) {
       if (band.isLevel() != isLevel) {
@@ -123,6 +124,11 @@ record PartRoom(
         projection == Projection.FRONT
             && showing.cuts().containsKey(isLevel ? Projection.END : Projection.TOP);
     return Math.max(reach, isCut ? CUT_ROOM : 0);
+  }
+
+  private static boolean hasCentres(View view) {
+    return !view.holes().isEmpty()
+        || view.edges().stream().anyMatch(e -> e.sight() == View.Sight.CENTRE);
   }
 
   private double left(Projection projection) {

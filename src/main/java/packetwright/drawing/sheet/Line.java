@@ -29,8 +29,8 @@ public enum Line {
   /** 0.3 mm in points. */
   public static final double THIN = 0.3 * 72 / 25.4;
 
-  /** How far a centre line goes beyond what it belongs to: 2 mm. */
-  public static final double CENTRE_PAST = 2 * 72 / 25.4;
+  /** How far a centre line goes beyond what it belongs to: 1/4 in. */
+  public static final double CENTRE_PAST = 18;
 
   private final Painter.Pen pen;
 

@@ -120,7 +120,7 @@ final class SheetReader {
     while (!waiting.isEmpty()) {
       Node node = waiting.remove();
       for (Way way : ways.getOrDefault(node, List.of())) {
-        Length at = reached.get(node).plus(way.by);
+        Length at = reached.getOrDefault(node, Length.ZERO).plus(way.by);
         used++;
         if (reached.containsKey(way.to)) {
           assertThat(reached.get(way.to)).isEqualTo(at);
@@ -153,16 +153,19 @@ final class SheetReader {
       }
     }
     missing.removeAll(places.keySet());
-    TreeMap<Length, Length> known = new TreeMap<>(places);
+    Map<Length, Length> known = new TreeMap<>(places);
     for (Length at : missing) {
-      Length before =
-          places instanceof TreeMap<Length, Length> tree
-              ? tree.lowerEntry(at).getValue()
-              : Length.ZERO;
-      Length after = known.higherEntry(at).getValue();
+      Length before = Length.ZERO;
+      Length after = solid.extent(axis);
+      for (Map.Entry<Length, Length> entry : known.entrySet()) {
+        boolean isBefore = entry.getKey().isLess(at);
+        before = isBefore ? before.max(entry.getValue()) : before;
+        after = isBefore ? after : after.min(entry.getValue());
+      }
       Length guess = before.plus(after.minus(before).times(3).dividedBy(7));
-      places.put(at, guess.equals(at) ? guess.plus(after.minus(guess).dividedBy(9)) : guess);
+      known.put(at, guess.equals(at) ? guess.plus(after.minus(guess).dividedBy(9)) : guess);
     }
+    places.putAll(known);
   }
 
   private Length place(int axis, Length at) {
