@@ -37,10 +37,11 @@ class DrawingScalesTest {
         DrawingScalesTest.class.getResourceAsStream("/published/drawing-scales.csv")) {
       assertThat(in).isNotNull();
       String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-      for (String row : text.split("\n")) {
-        List<String> cells = List.of(row.split(","));
+      for (String row : text.lines().toList()) {
+        List<String> cells = List.of(row.split(",", -1));
         if (cells.get(0).startsWith(systems)) {
-          reductions.add(Integer.parseInt(cells.get(2).split(":")[1]));
+          String ratio = cells.get(2);
+          reductions.add(Integer.parseInt(ratio.substring(ratio.indexOf(':') + 1)));
         }
       }
     }

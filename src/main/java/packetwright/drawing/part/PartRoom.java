@@ -8,6 +8,7 @@ import packetwright.drawing.sheet.Line;
 import packetwright.drawing.sheet.Mark;
 import packetwright.drawing.view.Projection;
 import packetwright.drawing.view.View;
+import packetwright.text.measure.Length;
 
 /**
  * How much room the views of a part and the dimensions around them take, and where the views stand,
@@ -110,7 +111,7 @@ record PartRoom(
 
   /** How far what belongs to a view reaches beyond one of its sides. */
   private double reach(Projection projection, boolean isLevel, int outward) {
-    double reach = hasCentres(view(projection)) ? Line.CENTRE_PAST + 2 : 0;
+    double reach = centres(view(projection), isLevel, outward);
     double extent = isLevel ? height(projection) : width(projection);
     for (Band band : Band.of(projection)) {
       if (band.isLevel() != isLevel) {
@@ -126,9 +127,30 @@ record PartRoom(
     return Math.max(reach, isCut ? CUT_ROOM : 0);
   }
 
-  private static boolean hasCentres(View view) {
-    return !view.holes().isEmpty()
-        || view.edges().stream().anyMatch(e -> e.sight() == View.Sight.CENTRE);
+  /** How far centre lines reach beyond one side of a view. */
+  private double centres(View view, boolean isLevel, int outward) {
+    // Upward on paper is outward above, and v counts upward.
+    boolean isFromFar = isLevel ? outward < 0 : outward > 0;
+    Length extent = isLevel ? view.height() : view.width();
+    double nearest = Double.MAX_VALUE;
+    for (View.Hole hole : view.holes()) {
+      Length centre = isLevel ? hole.v() : hole.u();
+      nearest = Math.min(nearest, points(isFromFar ? extent.minus(centre) : centre, hole.radius()));
+    }
+    for (View.Edge edge : view.edges()) {
+      if (edge.sight() == View.Sight.CENTRE && edge.isUpright() == isLevel) {
+        Length end =
+            isFromFar
+                ? extent.minus(isLevel ? edge.v2() : edge.u2())
+                : isLevel ? edge.v1() : edge.u1();
+        nearest = Math.min(nearest, points(end, Length.ZERO));
+      }
+    }
+    return Math.max(0, Line.CENTRE_PAST + 2 - nearest);
+  }
+
+  private double points(Length from, Length less) {
+    return points(from.minus(less).inches().approximate());
   }
 
   private double left(Projection projection) {

@@ -81,17 +81,18 @@ public final class PartSheet {
   }
 
   private static PartLayout largest(Showing showing, Style style) {
-    PartLayout layout = null;
-    for (ViewMarks.Scale scale : ViewMarks.Scale.preferred(style.rule.unit())) {
-      layout = new PartLayout(showing, scale, style);
-      if (layout.fits()) {
-        break;
+    List<ViewMarks.Scale> scales = ViewMarks.Scale.preferred(style.rule.unit());
+    double length = showing.solid().length().inches().approximate();
+    for (ViewMarks.Scale scale : scales) {
+      // Dimensions are arranged only where the part itself has room.
+      if (length * scale.pointsPerInch() < WIDTH) {
+        PartLayout layout = new PartLayout(showing, scale, style);
+        if (layout.fits()) {
+          return layout;
+        }
       }
     }
-    if (layout == null) {
-      throw new IllegalStateException("no preferred scale for " + style.rule);
-    }
-    return layout;
+    return new PartLayout(showing, scales.get(scales.size() - 1), style);
   }
 
   private static boolean isNarrow(PartLayout layout) {

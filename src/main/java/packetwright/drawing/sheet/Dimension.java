@@ -36,6 +36,7 @@ public record Dimension(
 
   static final double TAIL = 5;
   static final double TEXT_GAP = 2.5;
+
   /** 1/16 in, in points; what an extension line leaves free at the outline, and goes on beyond. */
   private static final double START_GAP = 4.5;
 

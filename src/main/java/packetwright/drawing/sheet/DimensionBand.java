@@ -21,7 +21,8 @@ public final class DimensionBand {
   /** Between a number and the next above it. */
   private static final double APART = 12;
 
-  private static final int MOST_ROWS = 40;
+  /** In so many more rows than dimensions there is always room. */
+  private static final int SPARE_ROWS = 40;
 
   /** How far along its line a number that does not fit is pushed before it goes the other way. */
   private static final double NEAR = 60;
@@ -101,7 +102,7 @@ public final class DimensionBand {
   }
 
   private void place(Wish wish) {
-    for (int row = 0; row < MOST_ROWS; row++) {
+    for (int row = 0; row < placed.size() + waiting.size() + SPARE_ROWS; row++) {
       for (Spot spot : candidates(wish, row)) {
         if (isFree(spot)) {
           placed.add(spot);

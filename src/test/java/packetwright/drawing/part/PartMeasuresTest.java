@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static packetwright.drawing.part.SampleParts.in;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -37,8 +39,7 @@ class PartMeasuresTest {
 
   private static void assertIsReadAgain(Part part) {
     Sheet sheet = PartSheet.draw(part, Phrase.of("poplar"), INCH, WORDS);
-    Showing showing = Showing.of(part, Fold.NONE);
-    Solid again = SheetReader.read(part, showing, sheet, INCH, WORDS);
+    Solid again = SheetReader.read(part, sheet);
     assertThat(again.isSameShape(part.solid())).as("%s from its sheet: %s", part, again).isTrue();
   }
 
@@ -46,6 +47,34 @@ class PartMeasuresTest {
   void eachSampleIsReadAgainFromItsSheet() {
     SampleParts.all().forEach(PartMeasuresTest::assertIsReadAgain);
     SampleParts.shaped().forEach(PartMeasuresTest::assertIsReadAgain);
+  }
+
+  /**
+   * Else what is read again would not come from the sheet. Two features in two views may be equally
+   * deep: each has its dimension then, and the reader, who sees only places, needs one of them.
+   */
+  @Test
+  void aSheetThatLacksAnyDimensionGivesAnotherPart() {
+    List<Part> parts = new ArrayList<>(SampleParts.all());
+    parts.addAll(SampleParts.shaped());
+    for (Part part : parts) {
+      Map<Band, List<Measure>> bands = PartMeasures.of(Showing.of(part, Fold.NONE)).bands();
+      List<Measure> all = bands.values().stream().flatMap(List::stream).toList();
+      for (Measure measure : all) {
+        if (Collections.frequency(all, measure) == 1) {
+          assertThat(SheetReader.read(part, without(measure, bands)).isSameShape(part.solid()))
+              .as("%s without %s", part.name(), measure)
+              .isFalse();
+        }
+      }
+    }
+  }
+
+  private static Map<Band, List<Measure>> without(Measure measure, Map<Band, List<Measure>> bands) {
+    Map<Band, List<Measure>> fewer = new EnumMap<>(Band.class);
+    bands.forEach(
+        (band, list) -> fewer.put(band, list.stream().filter(m -> !m.equals(measure)).toList()));
+    return fewer;
   }
 
   /** Lengths in eighths, so that halves of them are printed exactly. */

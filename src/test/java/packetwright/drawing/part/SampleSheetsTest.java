@@ -44,12 +44,13 @@ class SampleSheetsTest {
   void eachSheetIsLegibleAndThePartIsReadAgainFromIt(String settings) {
     List<String> words = List.of(settings.split("; "));
     Set<String> options =
-        words.stream().filter(s -> s.startsWith("+")).map(s -> s.substring(1)).collect(
-            Collectors.toSet());
+        words.stream()
+            .filter(s -> s.startsWith("+"))
+            .map(s -> s.substring(1))
+            .collect(Collectors.toSet());
     List<String> values = words.stream().skip(1).filter(s -> !s.startsWith("+")).toList();
     List<Part> parts =
-        Lessons.workOut(
-                ProjectFolder.sample(words.get(0)), new Request("", values, options, ""))
+        Lessons.workOut(ProjectFolder.sample(words.get(0)), new Request("", values, options, ""))
             .value()
             .parts();
     Rule rule = new Rule(Rational.of(1, 32), Unit.INCH);
@@ -59,10 +60,7 @@ class SampleSheetsTest {
       assertThat(sheets).hasSameSizeAs(parts);
       for (int i = 0; i < parts.size(); i++) {
         SheetReading.of(sheets.get(i)).assertLegible(sheets.get(i));
-        Showing showing = Showing.of(parts.get(i), Fold.NONE);
-        assertThat(
-                SheetReader.read(parts.get(i), showing, sheets.get(i), rule, WORDS)
-                    .isSameShape(parts.get(i).solid()))
+        assertThat(SheetReader.read(parts.get(i), sheets.get(i)).isSameShape(parts.get(i).solid()))
             .as("%s from its sheet", parts.get(i))
             .isTrue();
       }

@@ -22,6 +22,7 @@ import packetwright.drawing.view.Projection;
 import packetwright.text.measure.Length;
 import packetwright.text.measure.Rational;
 import packetwright.text.measure.Rule;
+import packetwright.text.measure.Unit;
 import packetwright.text.words.Words;
 import packetwright.wood.part.Box;
 import packetwright.wood.part.Part;
@@ -43,16 +44,38 @@ import packetwright.wood.part.Solid;
 final class SheetReader {
   private static final Pattern NUMBER = Pattern.compile("(?:(\\d+) )?(\\d+)/(\\d+)|(\\d+)");
 
+  private static final Rule RULE = new Rule(Rational.of(1, 32), Unit.INCH);
+  private static final Words WORDS = Words.of("en");
+
   private final Showing showing;
   private final Solid solid;
   private final List<Note> notes;
   private final List<Map<Length, Length>> places = new ArrayList<>();
 
-  private SheetReader(Part part, Showing showing, Sheet sheet, Rule rule, Words words) {
+  private SheetReader(Part part, Showing showing, Map<Band, List<Measure>> bands) {
     this.showing = showing;
     this.solid = part.solid();
-    this.notes = Note.of(showing, rule, words);
+    this.notes = Note.of(showing, RULE, WORDS);
+    for (int axis = 0; axis < 3; axis++) {
+      places.add(places(axis, bands));
+    }
+  }
+
+  /** The part that the sheet describes. */
+  static Solid read(Part part, Sheet sheet) {
+    Showing showing = Showing.of(part, Fold.NONE);
     Map<Band, List<Measure>> bands = PartMeasures.of(showing).bands();
+    assertIsPrinted(sheet, bands, Note.of(showing, RULE, WORDS));
+    return new SheetReader(part, showing, bands).rebuild();
+  }
+
+  /** The part as it would be read if these were the dimensions on its sheet. */
+  static Solid read(Part part, Map<Band, List<Measure>> bands) {
+    return new SheetReader(part, Showing.of(part, Fold.NONE), bands).rebuild();
+  }
+
+  private static void assertIsPrinted(
+      Sheet sheet, Map<Band, List<Measure>> bands, List<Note> notes) {
     List<Inscription> printed = new ArrayList<>();
     List<Inscription> lettered = new ArrayList<>();
     for (Mark mark : sheet.marks()) {
@@ -62,22 +85,14 @@ final class SheetReader {
         lettered.add(label.text());
       }
     }
-    List<Inscription> wanted = new ArrayList<>();
-    bands
-        .values()
-        .forEach(
-            list ->
-                list.forEach(m -> wanted.add(Inscription.graded(rule.print(m.value()), words))));
+    List<Inscription> wanted =
+        bands.values().stream().flatMap(List::stream).map(SheetReader::print).toList();
     assertThat(printed).containsExactlyInAnyOrderElementsOf(wanted);
     assertThat(lettered).containsAll(notes.stream().map(Note::text).toList());
-    for (int axis = 0; axis < 3; axis++) {
-      places.add(places(axis, bands, rule, words));
-    }
   }
 
-  /** The part that the sheet describes. */
-  static Solid read(Part part, Showing showing, Sheet sheet, Rule rule, Words words) {
-    return new SheetReader(part, showing, sheet, rule, words).rebuild();
+  private static Inscription print(Measure measure) {
+    return Inscription.graded(RULE.print(measure.value()), WORDS);
   }
 
   /** A place as one view shows it; the outer sides are the same in all views. */
@@ -91,16 +106,14 @@ final class SheetReader {
   }
 
   /** What each place on an axis comes to, by adding up printed dimensions. */
-  private Map<Length, Length> places(
-      int axis, Map<Band, List<Measure>> bands, Rule rule, Words words) {
+  private Map<Length, Length> places(int axis, Map<Band, List<Measure>> bands) {
     Map<Node, List<Way>> ways = new LinkedHashMap<>();
     bands.forEach(
         (band, measures) -> {
           for (Measure m : measures) {
             if (m.axis() == axis) {
-              Inscription text = Inscription.graded(rule.print(m.value()), words);
-              boolean isExact = rule.print(m.value()).equals(rule.printExactly(m.value()));
-              Length by = isExact ? numbers(flat(text)).get(0) : m.value();
+              boolean isExact = RULE.print(m.value()).equals(RULE.printExactly(m.value()));
+              Length by = isExact ? numbers(flat(print(m))).get(0) : m.value();
               Node from = node(band.projection(), axis, m.from());
               Node to = node(band.projection(), axis, m.to());
               ways.computeIfAbsent(from, n -> new ArrayList<>()).add(new Way(to, by));
@@ -358,7 +371,7 @@ final class SheetReader {
       Length start = place(along, box.low().on(along));
       Length chord = place(along, box.high().on(along)).minus(start);
       Length rise = place(edge, box.high().on(edge)).minus(place(edge, box.low().on(edge)));
-      return Shapes.curve(solid, outer(edge, box), start, chord, rise);
+      return Shapes.curve(solid, outer(edge, box), start, chord, rise.min(chord.dividedBy(2)));
     }
 
     private boolean isOuter(int axis, Length at) {
