@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 
 /**
  * Puts the dimensions of one side of a view into rows: the first 10 mm from the outline, the next 6
@@ -37,7 +36,7 @@ public final class DimensionBand {
   private final List<Spot> placed = new ArrayList<>();
 
   /** Room that the number of each wish takes along the side: asked for very often. */
-  private final Map<Wish, Double> rooms = new IdentityHashMap<>();
+  private final IdentityHashMap<Wish, Double> rooms = new IdentityHashMap<>();
 
   private DimensionBand(boolean isLevel, List<Wish> wishes) {
     this.isLevel = isLevel;
