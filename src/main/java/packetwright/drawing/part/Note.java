@@ -53,15 +53,16 @@ record Note(Projection projection, List<Anchor> anchors, Inscription text) {
   }
 
   /** The notes of a part, in the order of its features. */
-  static List<Note> of(Part part, Rule rule, Words words) {
+  static List<Note> of(Showing showing, Rule rule, Words words) {
+    Part part = showing.part();
     PartWords texts = new PartWords(part, rule, words);
     Map<Note, List<Anchor>> same = new LinkedHashMap<>();
     for (Feature feature : part.features()) {
       for (Removal removal : PartWords.noted(feature)) {
-        Projection projection = projection(axis(removal));
+        Projection projection = Showing.endOn(axis(removal));
         Note bare = new Note(projection, List.of(), texts.note(feature, removal));
         same.computeIfAbsent(bare, n -> new ArrayList<>())
-            .add(anchor(removal, part.solid(), projection));
+            .add(anchor(removal, showing, projection));
       }
     }
     List<Note> notes = new ArrayList<>();
@@ -72,7 +73,8 @@ record Note(Projection projection, List<Anchor> anchors, Inscription text) {
     return notes;
   }
 
-  private static int axis(Removal removal) {
+  /** The axis along which what has a note is seen in its true shape. */
+  static int axis(Removal removal) {
     return removal.match(
         new Removal.Cases<Integer>() {
           @Override
@@ -97,15 +99,8 @@ record Note(Projection projection, List<Anchor> anchors, Inscription text) {
         });
   }
 
-  private static Projection projection(int axis) {
-    return switch (axis) {
-      case 0 -> Projection.END;
-      case 1 -> Projection.TOP;
-      default -> Projection.FRONT;
-    };
-  }
-
-  private static Anchor anchor(Removal removal, Solid solid, Projection projection) {
+  private static Anchor anchor(Removal removal, Showing showing, Projection projection) {
+    Solid solid = showing.part().solid();
     Anchor anchor =
         removal.match(
             new Removal.Cases<Anchor>() {
@@ -135,7 +130,7 @@ record Note(Projection projection, List<Anchor> anchors, Inscription text) {
                 return onArc(outline, solid);
               }
             });
-    return anchor.onPaper(solid, projection);
+    return anchor.onPaper(showing, projection);
   }
 
   private static double inches(Length length) {
@@ -278,33 +273,27 @@ record Note(Projection projection, List<Anchor> anchors, Inscription text) {
     }
 
     /** From the plane across an axis of the piece into its view. */
-    Anchor onPaper(Solid solid, Projection projection) {
+    Anchor onPaper(Showing showing, Projection projection) {
       boolean isAcrossFirst = projection.across() < projection.up();
       double across = isAcrossFirst ? u : v;
       double up = isAcrossFirst ? v : u;
-      double paperU = projection.onPaper(solid, projection.across(), across);
-      double paperV = projection.onPaper(solid, projection.up(), up);
+      double paperU = showing.onPaper(projection, projection.across(), across);
+      double paperV = showing.onPaper(projection, projection.up(), up);
       double outU = isAcrossFirst ? towardU : towardV;
       double outV = isAcrossFirst ? towardV : towardU;
       return new Anchor(
           paperU,
           paperV,
           radius,
-          projection.onPaper(solid, projection.across(), across + outU) - paperU,
-          projection.onPaper(solid, projection.up(), up + outV) - paperV);
+          showing.onPaper(projection, projection.across(), across + outU) - paperU,
+          showing.onPaper(projection, projection.up(), up + outV) - paperV);
     }
 
-    /**
-     * From a view whose lower left corner lies at a point of the sheet. A hole's note stands right.
-     */
-    Anchor onSheet(double x, double y, double points) {
+    /** From its view to the sheet. A hole's note stands right. */
+    Anchor onSheet(CutMarks.OnSheet view, double points) {
       boolean isHole = radius > 0;
       return new Anchor(
-          x + u * points,
-          y - v * points,
-          radius * points,
-          isHole ? 0.8 : towardU,
-          isHole ? -0.6 : -towardV);
+          view.x(u), view.y(v), radius * points, isHole ? 0.8 : towardU, isHole ? -0.6 : -towardV);
     }
   }
 }

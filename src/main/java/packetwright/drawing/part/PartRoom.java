@@ -3,37 +3,47 @@ package packetwright.drawing.part;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import packetwright.drawing.part.PartMeasures.Band;
 import packetwright.drawing.sheet.DimensionBand;
+import packetwright.drawing.sheet.Line;
 import packetwright.drawing.sheet.Mark;
 import packetwright.drawing.view.Projection;
 import packetwright.drawing.view.View;
 import packetwright.text.measure.Length;
 
 /**
- * How much room the three views of a part and the dimensions around them take, and how far apart
- * the views stand, in points.
+ * How much room the views of a part and the dimensions around them take, and where the views stand,
+ * in points from the top left corner of all that is drawn.
  *
- * @param views by projection
+ * @param showing the views
  * @param bands the dimensions beside them
  * @param scale at which they are drawn
+ * @param arrangement which view stands where
  */
 record PartRoom(
-    Map<Projection, View> views, Map<Band, DimensionBand> bands, ViewMarks.Scale scale) {
+    Showing showing,
+    Map<Band, DimensionBand> bands,
+    ViewMarks.Scale scale,
+    Arrangement arrangement) {
   private static final double LEAST_GAP = 30;
 
   /** Half the height of a number in a level band, and air. */
   private static final double ROW_HALF = 12;
 
-  /** A line of small text over the top view. */
+  /** A line of small text over a view. */
   private static final double NAME_ROOM = 15;
 
+  /** Between the dimensions of neighbours. */
+  private static final double AIR = 8;
+
+  /** What an arrow of a cutting plane takes beside the front view. */
+  static final double CUT_ROOM = 26;
+
   double width(Projection projection) {
-    return points(view(projection).width());
+    return points(view(projection).width().inches().approximate());
   }
 
   double height(Projection projection) {
-    return points(view(projection).height());
+    return points(view(projection).height().inches().approximate());
   }
 
   /**
@@ -47,115 +57,207 @@ record PartRoom(
   }
 
   private View view(Projection projection) {
-    return Objects.requireNonNull(views.get(projection));
+    return showing.view(projection);
+  }
+
+  private boolean has(Projection projection) {
+    return showing.has(projection);
   }
 
   private DimensionBand band(Band band) {
     return Objects.requireNonNull(bands.get(band));
   }
 
-  private double points(Length length) {
-    return length.inches().approximate() * scale.pointsPerInch();
-  }
-
-  private double depth(Band band) {
-    return reach(band(band).depth(), push(band));
+  private double points(double inches) {
+    return inches * scale.pointsPerInch();
   }
 
   /**
-   * How far a level band moves outward so that what hangs over at its ends clears what hangs over
-   * from the upright bands at the same corner.
+   * How far a band moves outward: all of them beyond the arrows of a cutting plane, and a level one
+   * so that what hangs over at its ends clears what hangs over from the upright bands at its
+   * corners.
    */
   private double push(Band band) {
-    double over = band(band).greatest() - width(band.projection());
-    double before = -band(band).least();
-    double height = height(band.projection());
-    return switch (band) {
-      case FRONT_BELOW -> clash(before, band(Band.FRONT_LEFT), false, height);
-      case END_BELOW ->
-          Math.max(
-              clash(before, band(Band.END_LEFT), false, height),
-              clash(over, band(Band.END_RIGHT), false, height));
-      case TOP_ABOVE ->
-          Math.max(
-              clash(before, band(Band.TOP_LEFT), true, height),
-              clash(over, band(Band.TOP_RIGHT), true, height));
-      default -> 0;
-    };
+    double cut = cutRoom(band) > 0 ? cutRoom(band) - DimensionBand.FIRST + ROW_HALF : 0;
+    double push = Math.max(0, cut);
+    if (band.isLevel()) {
+      for (Band upright : Band.of(band.projection())) {
+        if (!upright.isLevel()) {
+          push = Math.max(push, clash(band, upright));
+        }
+      }
+    }
+    return push;
   }
 
-  private static double clash(double over, DimensionBand upright, boolean isAbove, double height) {
-    double hang = isAbove ? -upright.least() : upright.greatest() - height;
-    boolean meets = over > upright.nearest();
+  private double clash(Band level, Band upright) {
+    double over =
+        upright.outward() < 0
+            ? -band(level).least()
+            : band(level).greatest() - width(level.projection());
+    double hang =
+        level.outward() < 0
+            ? -band(upright).least()
+            : band(upright).greatest() - height(level.projection());
+    boolean meets = over > band(upright).nearest() + push(upright);
     return meets ? Math.max(0, hang - DimensionBand.FIRST + ROW_HALF) : 0;
   }
 
+  private double cutRoom(Band band) {
+    Projection cut = band.isLevel() ? Projection.END : Projection.TOP;
+    boolean isBeside = band.projection() == Projection.FRONT && showing.cuts().containsKey(cut);
+    return isBeside ? CUT_ROOM : 0;
+  }
+
+  /** How far what belongs to a view reaches beyond one of its sides. */
+  private double reach(Projection projection, boolean isLevel, int outward) {
+    double reach = centres(view(projection), isLevel, outward);
+    double extent = isLevel ? height(projection) : width(projection);
+    for (Band band : Band.of(projection)) {
+      if (band.isLevel() != isLevel) {
+        reach = Math.max(reach, outward < 0 ? -band(band).least() : band(band).greatest() - extent);
+      } else if (band.outward() == outward) {
+        double depth = band(band).depth();
+        reach = Math.max(reach, depth > 0 ? depth + push(band) : cutRoom(band));
+      }
+    }
+    boolean isCut =
+        projection == Projection.FRONT
+            && showing.cuts().containsKey(isLevel ? Projection.END : Projection.TOP);
+    return Math.max(reach, isCut ? CUT_ROOM : 0);
+  }
+
+  /** How far centre lines reach beyond one side of a view. */
+  private double centres(View view, boolean isLevel, int outward) {
+    // Upward on paper is outward above, and v counts upward.
+    boolean isFromFar = isLevel ? outward < 0 : outward > 0;
+    Length extent = isLevel ? view.height() : view.width();
+    double nearest = Double.MAX_VALUE;
+    for (View.Hole hole : view.holes()) {
+      Length centre = isLevel ? hole.v() : hole.u();
+      nearest = Math.min(nearest, points(isFromFar ? extent.minus(centre) : centre, hole.radius()));
+    }
+    for (View.Edge edge : view.edges()) {
+      if (edge.sight() == View.Sight.CENTRE && edge.isUpright() == isLevel) {
+        Length end =
+            isFromFar
+                ? extent.minus(isLevel ? edge.v2() : edge.u2())
+                : isLevel ? edge.v1() : edge.u1();
+        nearest = Math.min(nearest, points(end, Length.ZERO));
+      }
+    }
+    return Math.max(0, Line.CENTRE_PAST + 2 - nearest);
+  }
+
+  private double points(Length from, Length less) {
+    return points(from.minus(less).inches().approximate());
+  }
+
+  private double left(Projection projection) {
+    return has(projection) ? reach(projection, false, -1) : 0;
+  }
+
+  private double right(Projection projection) {
+    return has(projection) ? reach(projection, false, 1) : 0;
+  }
+
+  private double above(Projection projection) {
+    return has(projection) ? Math.max(NAME_ROOM, reach(projection, true, -1)) : 0;
+  }
+
+  private double below(Projection projection) {
+    return has(projection) ? Math.max(NAME_ROOM, reach(projection, true, 1)) : 0;
+  }
+
+  private double wide(Projection projection) {
+    return has(projection) ? width(projection) : 0;
+  }
+
+  private double high(Projection projection) {
+    return has(projection) ? height(projection) : 0;
+  }
+
+  private boolean isThird() {
+    return arrangement == Arrangement.THIRD_ANGLE;
+  }
+
+  /** Left of the front view, with the end view where that stands there. */
+  private double columnLeft() {
+    return Math.max(left(Projection.FRONT), left(Projection.TOP));
+  }
+
+  private double columnRight() {
+    return Math.max(right(Projection.FRONT), right(Projection.TOP));
+  }
+
+  private double gapAcross() {
+    double beside =
+        isThird()
+            ? right(Projection.FRONT) + left(Projection.END)
+            : right(Projection.END) + columnLeft();
+    return Math.max(LEAST_GAP, beside + AIR);
+  }
+
+  private double rowAbove() {
+    return Math.max(above(Projection.FRONT), above(Projection.END));
+  }
+
+  private double rowBelow() {
+    return Math.max(below(Projection.FRONT), below(Projection.END));
+  }
+
+  private double gapUp() {
+    double between =
+        isThird()
+            ? reach(Projection.TOP, true, 1) + rowAbove()
+            : rowBelow() + above(Projection.TOP);
+    return Math.max(LEAST_GAP, between);
+  }
+
   double contentWidth() {
-    double right = reach(band(Band.END_RIGHT).depth(), 0);
-    double below = band(Band.END_BELOW).greatest() - width(Projection.END);
-    return leftReach()
-        + width(Projection.FRONT)
-        + gapAcross()
-        + width(Projection.END)
-        + Math.max(right, below);
+    if (!has(Projection.END)) {
+      return columnLeft() + width(Projection.FRONT) + columnRight();
+    }
+    double front = width(Projection.FRONT) + gapAcross() + width(Projection.END);
+    return isThird()
+        ? columnLeft()
+            + Math.max(
+                front + right(Projection.END), width(Projection.FRONT) + right(Projection.TOP))
+        : left(Projection.END) + front + columnRight();
   }
 
   double contentHeight() {
-    double below =
-        Math.max(
-            Math.max(depth(Band.FRONT_BELOW), depth(Band.END_BELOW)),
-            sideReach(height(Projection.FRONT)));
-    return aboveReach()
-        + height(Projection.TOP)
-        + gapUp()
-        + height(Projection.FRONT)
-        + Math.max(below, DimensionBand.FIRST);
+    double front = height(Projection.FRONT);
+    if (!has(Projection.TOP)) {
+      return rowAbove() + front + rowBelow();
+    }
+    double both = front + gapUp() + height(Projection.TOP);
+    return isThird()
+        ? above(Projection.TOP) + both + rowBelow()
+        : rowAbove() + both + below(Projection.TOP);
   }
 
-  /** How far numbers of the upright bands beside the front and end views reach below them. */
-  private double sideReach(double height) {
-    return Math.max(
-            Math.max(band(Band.FRONT_LEFT).greatest(), band(Band.END_LEFT).greatest()),
-            band(Band.END_RIGHT).greatest())
-        - height;
+  /** Where the left side of a view stands. */
+  double x(Projection projection) {
+    boolean isEnd = projection == Projection.END;
+    if (isThird()) {
+      return columnLeft() + (isEnd ? width(Projection.FRONT) + gapAcross() : 0);
+    }
+    double column =
+        has(Projection.END)
+            ? left(Projection.END) + wide(Projection.END) + gapAcross()
+            : columnLeft();
+    return isEnd ? left(Projection.END) : column;
   }
 
-  double leftReach() {
-    return Math.max(
-        Math.max(band(Band.FRONT_LEFT).depth(), band(Band.TOP_LEFT).depth()),
-        Math.max(-band(Band.FRONT_BELOW).least(), -band(Band.TOP_ABOVE).least()));
-  }
-
-  double aboveReach() {
-    return Math.max(
-        Math.max(NAME_ROOM, depth(Band.TOP_ABOVE)),
-        Math.max(-band(Band.TOP_LEFT).least(), -band(Band.TOP_RIGHT).least()));
-  }
-
-  double gapUp() {
-    double down =
-        Math.max(band(Band.TOP_LEFT).greatest(), band(Band.TOP_RIGHT).greatest())
-            - height(Projection.TOP);
-    double up =
-        Math.max(
-            Math.max(-band(Band.FRONT_LEFT).least(), -band(Band.END_LEFT).least()),
-            -band(Band.END_RIGHT).least());
-    return Math.max(LEAST_GAP, reach(down, 0) + reach(up, 6));
-  }
-
-  double gapAcross() {
-    double below =
-        band(Band.FRONT_BELOW).greatest()
-            - width(Projection.FRONT)
-            - Math.min(0, band(Band.END_BELOW).least());
-    double beside = reach(band(Band.END_LEFT).depth(), 12);
-    boolean hangs =
-        band(Band.END_LEFT).greatest() - height(Projection.FRONT) > DimensionBand.FIRST - ROW_HALF;
-    double needed = hangs ? reach(below, 4) + beside : Math.max(reach(below, 4), beside);
-    return Math.max(LEAST_GAP, needed);
-  }
-
-  private static double reach(double distance, double more) {
-    return distance > 0 ? distance + more : 0;
+  /** Where the top of a view stands. */
+  double y(Projection projection) {
+    boolean isTop = projection == Projection.TOP;
+    if (isThird()) {
+      double row =
+          has(Projection.TOP) ? above(Projection.TOP) + high(Projection.TOP) + gapUp() : rowAbove();
+      return isTop ? above(Projection.TOP) : row;
+    }
+    return rowAbove() + (isTop ? height(Projection.FRONT) + gapUp() : 0);
   }
 }

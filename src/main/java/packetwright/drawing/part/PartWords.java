@@ -40,7 +40,7 @@ final class PartWords {
   }
 
   /** The whole drawing, read aloud. */
-  String describe() {
+  String describe(Showing showing) {
     List<String> sentences = new ArrayList<>();
     sentences.add(
         words.plain(
@@ -56,6 +56,14 @@ final class PartWords {
     }
     for (Feature feature : part.features()) {
       sentences.add(describe(feature));
+    }
+    showing
+        .cuts()
+        .forEach(
+            (projection, cut) ->
+                sentences.add(words.plain("sheet.cut." + projection.depth(), cut.letter())));
+    if (!showing.fold().gaps().isEmpty()) {
+      sentences.add(words.plain("sheet.broken"));
     }
     return String.join(" ", sentences);
   }
@@ -175,14 +183,20 @@ final class PartWords {
       case RABBET, GROOVE, DADO, NOTCH -> text("");
       case HOLE -> hole(removal);
       case MITER, BEVEL, TAPER ->
-          text(words.plain("sheet.note." + word(feature), angle(feature).number() + "°"));
+          reference(
+              text(words.plain("sheet.note." + word(feature), angle(feature).number() + "°")));
       case CHAMFER ->
           number(feature.sizes().getOrDefault("size", Length.ZERO))
               .then(text(" × 45°"))
               .then(around(feature));
-      case ROUNDOVER, CORNER, CURVE ->
-          text("R ").then(number(radius(feature))).then(around(feature));
+      case ROUNDOVER, CORNER -> text("R ").then(number(radius(feature))).then(around(feature));
+      case CURVE -> reference(text("R ").then(number(radius(feature))));
     };
+  }
+
+  /** What follows from dimensions stands in parentheses: ASME Y14.5 and ISO 129-1 (from memory). */
+  private static Inscription reference(Inscription note) {
+    return text("(").then(note).then(text(")"));
   }
 
   /** A note that stands for several features. */

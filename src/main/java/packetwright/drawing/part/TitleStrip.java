@@ -30,14 +30,26 @@ final class TitleStrip {
   private final Rule rule;
   private final Words words;
 
-  TitleStrip(Part part, Rule rule, Words words) {
+  private final Arrangement arrangement;
+
+  TitleStrip(Part part, PartSheet.Style style) {
     this.part = part;
-    this.rule = rule;
-    this.words = words;
+    this.rule = style.rule();
+    this.words = style.words();
+    this.arrangement = style.arrangement();
   }
 
+  /**
+   * What a part does not say of itself.
+   *
+   * @param material as it is printed
+   * @param sheet from 1
+   * @param sheets how many there are
+   */
+  record Entry(Phrase material, int sheet, int sheets) {}
+
   /** Its marks, at the foot of a sheet. */
-  List<Mark> marks(double width, double height, Phrase material, ViewMarks.Scale scale) {
+  List<Mark> marks(double width, double height, Entry entry, ViewMarks.Scale scale) {
     double top = height - HEIGHT;
     double inset = Line.THICK / 2;
     List<Mark> marks = new ArrayList<>();
@@ -50,13 +62,16 @@ final class TitleStrip {
     List<Cell> cells =
         List.of(
             cell(make(), Phrase.of(PartWords.name(part))),
-            cell(words.say("sheet.material"), material),
+            cell(words.say("sheet.material"), entry.material),
             new Cell(
                 Inscription.of(Face.REGULAR, words.say("sheet.finished_size", unit())), size()),
-            cell(words.say("sheet.scale"), scale.phrase(rule.unit(), words)));
+            cell(words.say("sheet.scale"), scale.phrase(rule.unit(), words)),
+            cell(
+                words.say("sheet.sheet"),
+                words.say("sheet.sheet.of", (long) entry.sheet, (long) entry.sheets)));
     marks.addAll(row(cells, right, top));
     marks.add(Stroke.of(Line.FINE, right, top, right, height - inset));
-    marks.addAll(thirdAngle(right + SYMBOL_BOX / 2, top + HEIGHT / 2 - 1));
+    marks.addAll(symbol(right + SYMBOL_BOX / 2, top + HEIGHT / 2 - 1));
     return marks;
   }
 
@@ -117,20 +132,25 @@ final class TitleStrip {
     return Inscription.of(Face.BOLD, rule.print(length));
   }
 
-  /** A cone cut off, seen from its small end and from the side: ISO 5456-2, third angle. */
-  private static List<Mark> thirdAngle(double x, double y) {
+  /**
+   * A cone cut off, seen from its small end and from the side: ISO 5456-2. The end stands at the
+   * side that it is seen from in third angle, at the other in first angle.
+   */
+  private List<Mark> symbol(double x, double y) {
+    boolean isThird = arrangement == Arrangement.THIRD_ANGLE;
     double large = 9;
     double small = 4.5;
-    double eye = x - 12;
-    double from = x + 4;
-    double to = x + 20;
+    double eye = isThird ? x - 12 : x + 12;
+    double from = isThird ? x + 4 : x - 20;
+    double to = from + 16;
     return List.of(
         Stroke.of(Line.FINE, Outline.circle(eye, y, large)),
         Stroke.of(Line.FINE, Outline.circle(eye, y, small)),
         Stroke.of(
             Line.FINE,
             Outline.polygon(from, y - small, to, y - large, to, y + large, from, y + small)),
-        Stroke.of(Line.CENTRE, eye - large - 3, y, to + 3, y),
+        Stroke.of(
+            Line.CENTRE, Math.min(eye - large, from) - 3, y, Math.max(eye + large, to) + 3, y),
         Stroke.of(Line.CENTRE, eye, y - large - 3, eye, y + large + 3));
   }
 }

@@ -20,31 +20,41 @@ import packetwright.text.words.Phrase;
 import packetwright.text.words.Words;
 
 /** A view put on the sheet at a scale. */
-final class ViewMarks {
+final class ViewMarks implements CutMarks.OnSheet {
+  /** Half the gap between the two lines of a break, in points. */
+  private static final double BREAK = 3;
+
+  /** How far a break line goes beyond the outline, in points. */
+  private static final double BREAK_PAST = 4;
+
   private final View view;
   private final double scale;
   private final double x;
   private final double y;
+  private final List<Length> seams;
 
-  private ViewMarks(View view, double scale, double x, double y) {
+  /**
+   * A view whose top left corner lies at a point.
+   *
+   * @param seams where across the view something is left out
+   */
+  ViewMarks(View view, Scale scale, double x, double y, List<Length> seams) {
     this.view = view;
-    this.scale = scale;
+    this.scale = scale.pointsPerInch();
     this.x = x;
     this.y = y;
+    this.seams = seams;
   }
 
-  /** The lines of a view whose top left corner lies at a point; thin lines under thick ones. */
-  static List<Mark> of(View view, Scale scale, double x, double y) {
-    return new ViewMarks(view, scale.pointsPerInch(), x, y).marks();
-  }
-
-  private List<Mark> marks() {
+  /** Its lines; thin lines under thick ones. */
+  List<Mark> marks() {
     List<Mark> marks = new ArrayList<>();
+    seams.forEach(seam -> marks.addAll(breakLines(u(seam))));
     view.holes().forEach(hole -> marks.addAll(cross(hole)));
     view.edges().stream()
         .sorted(Comparator.comparing(e -> e.sight() == Sight.VISIBLE))
         .map(this::line)
-        .forEach(marks::add);
+        .forEach(marks::addAll);
     view.arcs().stream()
         .sorted(Comparator.comparing(Arc::sight))
         .map(this::curve)
@@ -56,16 +66,75 @@ final class ViewMarks {
     return marks;
   }
 
-  private Mark line(Edge edge) {
+  private List<Mark> line(Edge edge) {
     double past = edge.sight() == Sight.CENTRE ? Line.CENTRE_PAST : 0;
     double across = edge.isLevel() ? past : 0;
     double up = edge.isLevel() ? 0 : past;
-    return Stroke.of(
-        line(edge.sight()),
-        u(edge.u1()) - across,
-        v(edge.v1()) + up,
-        u(edge.u2()) + across,
-        v(edge.v2()) - up);
+    double from = u(edge.u1()) - across;
+    double to = u(edge.u2()) + across;
+    double v1 = v(edge.v1()) + up;
+    double v2 = v(edge.v2()) - up;
+    if (!edge.isLevel()) {
+      return List.of(Stroke.of(line(edge.sight()), from, v1, to, v2));
+    }
+    List<Mark> pieces = new ArrayList<>();
+    for (double[] stretch : stretches()) {
+      double begin = Math.max(from, stretch[0]);
+      double end = Math.min(to, stretch[1]);
+      if (begin < end) {
+        pieces.add(Stroke.of(line(edge.sight()), begin, v1, end, v2));
+      }
+    }
+    return pieces;
+  }
+
+  /** Thin ruled lines with a zigzag, on both sides of what is left out. */
+  private List<Mark> breakLines(double at) {
+    double top = y - BREAK_PAST;
+    double bottom = v(0.0) + BREAK_PAST;
+    double middle = (top + bottom) / 2;
+    List<Mark> lines = new ArrayList<>();
+    for (double u : new double[] {at - BREAK, at + BREAK}) {
+      lines.add(
+          Stroke.of(
+              Line.BREAK,
+              Outline.polyline(
+                  u,
+                  top,
+                  u,
+                  middle - 4,
+                  u - 4,
+                  middle - 1.5,
+                  u + 4,
+                  middle + 1.5,
+                  u,
+                  middle + 4,
+                  u,
+                  bottom)));
+    }
+    return lines;
+  }
+
+  @Override
+  public List<double[]> stretches() {
+    List<double[]> stretches = new ArrayList<>();
+    double from = -Double.MAX_VALUE;
+    for (Length seam : seams) {
+      stretches.add(new double[] {from, u(seam) - BREAK});
+      from = u(seam) + BREAK;
+    }
+    stretches.add(new double[] {from, Double.MAX_VALUE});
+    return stretches;
+  }
+
+  @Override
+  public double x(double u) {
+    return u(u);
+  }
+
+  @Override
+  public double y(double v) {
+    return v(v);
   }
 
   private Mark curve(Arc arc) {

@@ -36,8 +36,11 @@ public record Dimension(
 
   static final double TAIL = 5;
   static final double TEXT_GAP = 2.5;
-  private static final double START_GAP = 0.06 * 72 / 2;
-  private static final double OVERSHOOT = 4;
+
+  /** 1/16 in, in points; what an extension line leaves free at the outline, and goes on beyond. */
+  private static final double START_GAP = 4.5;
+
+  private static final double OVERSHOOT = 4.5;
 
   /** Where arrowheads stand. */
   public enum Arrows {

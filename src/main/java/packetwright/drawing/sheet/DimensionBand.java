@@ -2,6 +2,7 @@ package packetwright.drawing.sheet;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
 
 /**
@@ -21,7 +22,8 @@ public final class DimensionBand {
   /** Between a number and the next above it. */
   private static final double APART = 12;
 
-  private static final int MOST_ROWS = 40;
+  /** In so many more rows than dimensions there is always room. */
+  private static final int SPARE_ROWS = 40;
 
   /** How far along its line a number that does not fit is pushed before it goes the other way. */
   private static final double NEAR = 60;
@@ -32,6 +34,9 @@ public final class DimensionBand {
   private final boolean isLevel;
   private final List<Wish> waiting;
   private final List<Spot> placed = new ArrayList<>();
+
+  /** Room that the number of each wish takes along the side: asked for very often. */
+  private final IdentityHashMap<Wish, Double> rooms = new IdentityHashMap<>();
 
   private DimensionBand(boolean isLevel, List<Wish> wishes) {
     this.isLevel = isLevel;
@@ -100,8 +105,12 @@ public final class DimensionBand {
     return marks;
   }
 
+  private double along(Wish wish) {
+    return rooms.computeIfAbsent(wish, w -> Dimension.along(isLevel, w.text));
+  }
+
   private void place(Wish wish) {
-    for (int row = 0; row < MOST_ROWS; row++) {
+    for (int row = 0; row < placed.size() + waiting.size() + SPARE_ROWS; row++) {
       for (Spot spot : candidates(wish, row)) {
         if (isFree(spot)) {
           placed.add(spot);
@@ -113,7 +122,7 @@ public final class DimensionBand {
   }
 
   private List<Spot> candidates(Wish wish, int row) {
-    double room = Dimension.along(isLevel, wish.text) + 2 * Dimension.TEXT_GAP;
+    double room = along(wish) + 2 * Dimension.TEXT_GAP;
     double span = wish.to - wish.from;
     double centre = (wish.from + wish.to) / 2;
     double outside = Dimension.ARROW + Dimension.TAIL;
@@ -155,7 +164,7 @@ public final class DimensionBand {
   }
 
   private boolean isFree(Spot spot) {
-    double half = Dimension.along(isLevel, spot.wish.text) / 2 + CLEAR;
+    double half = along(spot.wish) / 2 + CLEAR;
     double low = spot.middle - half;
     double high = spot.middle + half;
     for (Wish later : waiting) {
@@ -173,7 +182,7 @@ public final class DimensionBand {
       boolean isCrowded =
           other.row == spot.row && spot.begin < other.end - 0.01 && other.begin < spot.end - 0.01;
       // In a chain the arrowheads of two dimensions may meet at one extension line, tip to tip.
-      if (isCut || isCrowded || isStacked(spot, other) || other.isCutBy(spot, isLevel)) {
+      if (isCut || isCrowded || isStacked(spot, other) || isCutBy(other, spot)) {
         return false;
       }
     }
@@ -185,10 +194,18 @@ public final class DimensionBand {
     if (isLevel || one.row != other.row) {
       return false;
     }
-    double apart =
-        (Dimension.along(false, one.wish.text) + Dimension.along(false, other.wish.text)) / 2
-            + APART;
+    double apart = (along(one.wish) + along(other.wish)) / 2 + APART;
     return Math.abs(one.middle - other.middle) < apart;
+  }
+
+  /** Whether an extension line of a dimension further out would cross a number. */
+  private boolean isCutBy(Spot spot, Spot further) {
+    if (further.row <= spot.row) {
+      return false;
+    }
+    double half = along(spot.wish) / 2 + CLEAR;
+    return isWithin(further.wish.from, spot.middle - half, spot.middle + half)
+        || isWithin(further.wish.to, spot.middle - half, spot.middle + half);
   }
 
   private static boolean isWithin(double place, double low, double high) {
@@ -240,16 +257,6 @@ public final class DimensionBand {
 
     static Spot inside(Wish wish, int row, double middle) {
       return new Spot(wish, row, Dimension.Arrows.INSIDE, middle, wish.from, wish.to);
-    }
-
-    /** Whether an extension line of a dimension further out would cross this one's number. */
-    boolean isCutBy(Spot further, boolean isLevel) {
-      if (further.row <= row) {
-        return false;
-      }
-      double half = Dimension.along(isLevel, wish.text) / 2 + CLEAR;
-      return isWithin(further.wish.from, middle - half, middle + half)
-          || isWithin(further.wish.to, middle - half, middle + half);
     }
   }
 }

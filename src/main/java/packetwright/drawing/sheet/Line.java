@@ -14,6 +14,10 @@ public enum Line {
   EXTENSION(Line.THIN),
   LEADER(Line.THIN),
   HATCH(0.5),
+  /** The ends of a cutting plane. */
+  CUTTING(Line.THICK),
+  /** Where a length is left out. */
+  BREAK(Line.THIN),
   /** A cut to be made later, at a measured size. */
   FITTED(1.2, 6.0, 3.0),
   /** An inner edge of a pictorial drawing, the bar of a fraction, a frame. */
@@ -25,8 +29,8 @@ public enum Line {
   /** 0.3 mm in points. */
   public static final double THIN = 0.3 * 72 / 25.4;
 
-  /** How far a centre line goes beyond what it belongs to: 2 mm. */
-  public static final double CENTRE_PAST = 2 * 72 / 25.4;
+  /** How far a centre line goes beyond what it belongs to: 1/4 in. */
+  public static final double CENTRE_PAST = 18;
 
   private final Painter.Pen pen;
 

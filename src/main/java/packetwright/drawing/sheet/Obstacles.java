@@ -14,6 +14,7 @@ import packetwright.drawing.lettering.Lettering;
 public final class Obstacles implements Painter {
   private static final double CLEAR = 2;
   private static final double STEP = 2;
+  private static final int CHORDS = 6;
 
   private final List<double[]> lines = new ArrayList<>();
   private final List<Area> texts = new ArrayList<>();
@@ -122,12 +123,32 @@ public final class Obstacles implements Painter {
       if (segment.kind() == 'M') {
         startX = nextX;
         startY = nextY;
+      } else if (segment.kind() == 'C') {
+        addCurve(x, y, xy);
       } else {
-        // A curve counts as its chord: ours turn at most a quarter, and labels keep clear.
         lines.add(new double[] {x, y, nextX, nextY});
       }
       x = nextX;
       y = nextY;
     }
+  }
+
+  /** A curve counts as chords: ours turn at most a quarter, and labels keep clear. */
+  private void addCurve(double x, double y, List<Double> xy) {
+    double beforeX = x;
+    double beforeY = y;
+    for (int i = 1; i <= CHORDS; i++) {
+      double t = (double) i / CHORDS;
+      double nextX = bezier(t, x, xy.get(0), xy.get(2), xy.get(4));
+      double nextY = bezier(t, y, xy.get(1), xy.get(3), xy.get(5));
+      lines.add(new double[] {beforeX, beforeY, nextX, nextY});
+      beforeX = nextX;
+      beforeY = nextY;
+    }
+  }
+
+  private static double bezier(double t, double a, double b, double c, double d) {
+    double s = 1 - t;
+    return s * s * s * a + 3 * s * s * t * b + 3 * s * t * t * c + t * t * t * d;
   }
 }

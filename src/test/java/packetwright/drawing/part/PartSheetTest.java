@@ -14,8 +14,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import packetwright.definition.project.PartDefinition.FeatureKind;
 import packetwright.definition.project.Side;
-import packetwright.drawing.part.PartMeasures.Band;
-import packetwright.drawing.part.PartMeasures.Measure;
 import packetwright.drawing.sheet.Line;
 import packetwright.drawing.sheet.Sheet;
 import packetwright.drawing.sheet.SheetReading;
@@ -40,6 +38,14 @@ class PartSheetTest {
 
   private static Sheet draw(Part part, Rule rule) {
     return PartSheet.draw(part, Phrase.of("poplar"), rule, WORDS);
+  }
+
+  private static Map<Band, List<Measure>> measures(Part part) {
+    return PartMeasures.of(Showing.of(part, Fold.NONE)).bands();
+  }
+
+  private static List<Note> notes(Part part) {
+    return Note.of(Showing.of(part, Fold.NONE), INCH, WORDS);
   }
 
   private static void assertLegible(Part part) {
@@ -189,15 +195,15 @@ class PartSheetTest {
         SheetReading.of(draw(part, INCH)).lines.stream()
             .filter(l -> l.pen().equals(Line.LEADER.pen()))
             .count();
-    assertThat(arrows).isGreaterThanOrEqualTo(Note.of(part, INCH, WORDS).size());
+    assertThat(arrows).isGreaterThanOrEqualTo(notes(part).size());
   }
 
   @Test
   void equalHolesShareANoteAndEachPlaceIsGivenOnce() {
-    List<Note> notes = Note.of(SampleParts.nestFloor(), INCH, WORDS);
+    List<Note> notes = notes(SampleParts.nestFloor());
     assertThat(notes.get(0).anchors()).hasSize(4);
     List<Measure> upright = new java.util.ArrayList<>();
-    PartMeasures.of(SampleParts.nestFloor()).values().stream()
+    measures(SampleParts.nestFloor()).values().stream()
         .flatMap(List::stream)
         .filter(m -> m.axis() == 1)
         .forEach(upright::add);
@@ -224,7 +230,7 @@ class PartSheetTest {
 
   @Test
   void everyFeatureIsLocatedAndSizedOnceFromItsOwnSide() {
-    Map<Band, List<Measure>> bands = PartMeasures.of(SampleParts.side(in(9, 1), in(7, 2)));
+    Map<Band, List<Measure>> bands = measures(SampleParts.side(in(9, 1), in(7, 2)));
     assertThat(bands.get(Band.END_LEFT))
         .containsExactlyInAnyOrder(
             new Measure(1, in(13, 4), in(7, 2)),

@@ -306,6 +306,30 @@ public final class SampleParts {
     return part("tapered_rail", "L", 2, block, List.of(taper, groove, end));
   }
 
+  /** The stile of a frame: a groove stopped before both ends, and one that begins at an edge. */
+  public static Part stile() {
+    Solid block = Solid.block(in(24, 1), in(5, 2), in(3, 4));
+    Feature groove =
+        new Feature(
+            "panel_groove",
+            FeatureKind.GROOVE,
+            "along",
+            Side.INSIDE,
+            Side.TOP,
+            Map.of("at", in(1, 2), "width", QUARTER, "depth", in(3, 8)),
+            List.of(trough(in(3, 2), in(7, 4), in(3, 8), in(45, 2), in(2, 1), in(3, 4))));
+    Feature notch =
+        new Feature(
+            "hinge_notch",
+            FeatureKind.NOTCH,
+            "bottom",
+            Side.INSIDE,
+            Side.LEFT,
+            Map.of("at", in(3, 1), "width", in(5, 2), "length", in(3, 4), "depth", in(1, 8)),
+            List.of(trough(in(3, 1), Length.ZERO, in(5, 8), in(11, 2), in(3, 4), in(3, 4))));
+    return part("stile", "M", 2, block, List.of(groove, notch));
+  }
+
   public static Feature shaped(
       String name,
       FeatureKind kind,
@@ -329,6 +353,12 @@ public final class SampleParts {
   /** All of them at the sample's sizes. */
   public static List<Part> all() {
     return List.of(
-        side(in(9, 1), in(7, 2)), backEnd(in(7, 2)), frontEnd(in(47, 16)), bottom(), lid(), rail());
+        side(in(9, 1), in(7, 2)),
+        backEnd(in(7, 2)),
+        frontEnd(in(47, 16)),
+        bottom(),
+        lid(),
+        rail(),
+        stile());
   }
 }
