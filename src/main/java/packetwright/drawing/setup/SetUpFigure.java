@@ -1,0 +1,94 @@
+package packetwright.drawing.setup;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import packetwright.definition.shop.MachineKind;
+import packetwright.definition.shop.Shop;
+import packetwright.drawing.sheet.Sheet;
+import packetwright.text.measure.Rule;
+import packetwright.text.words.Words;
+import packetwright.wood.operation.OperationRun;
+
+/** A small figure of a machine set up for one operation, to stand beside the text of its step. */
+public final class SetUpFigure {
+  private final SetUp setUp;
+
+  private SetUpFigure(SetUp setUp) {
+    this.setUp = setUp;
+  }
+
+  /**
+   * The figures of an operation, each at most 3.4 in wide and 2.6 in high, at the largest preferred
+   * scale at which it fits.
+   *
+   * @param run as simulated
+   * @param shop whose machines they are
+   * @param rule that the settings are printed by
+   * @param words of the figures
+   * @return nothing where there is nothing to be seen: glue, sanding, laying out
+   */
+  public static List<Sheet> of(OperationRun run, Shop shop, Rule rule, Words words) {
+    MachineKind tool = run.tool();
+    return tool == null
+        ? List.of()
+        : new SetUpFigure(new SetUp(run, tool, shop, rule, words)).sheets();
+  }
+
+  private List<Sheet> sheets() {
+    List<Sheet> sheets = new ArrayList<>();
+    View view = view();
+    if (view != null) {
+      sheets.add(sheet(view, "", Scale.reducing(setUp.rule().unit())));
+    }
+    return sheets;
+  }
+
+  private @Nullable View view() {
+    return switch (setUp.run().operation().verb().value()) {
+      case RIP -> setUp.tool() == MachineKind.TABLE_SAW ? TableSection.rip(setUp) : null;
+      case CUT ->
+          switch (setUp.tool()) {
+            case TABLE_SAW, DADO_SET, ROUTER_TABLE -> TableSection.band(setUp);
+            default -> null;
+          };
+      default -> null;
+    };
+  }
+
+  private Sheet sheet(View view, String suffix, List<Scale> scales) {
+    for (Scale scale : scales) {
+      Scene scene = new Scene(scale);
+      view.draw(scene);
+      Sheet sheet = scene.finish(name() + suffix, alternative(view));
+      if (sheet != null) {
+        return sheet;
+      }
+    }
+    throw new IllegalStateException("no scale for " + name() + " of " + setUp.run().settings());
+  }
+
+  /** Unique among the operations of a procedure, but for one that a step does twice. */
+  private String name() {
+    String target =
+        setUp.run().operation().targets().isEmpty()
+            ? ""
+            : "-" + setUp.run().operation().targets().get(0).value().replaceAll("[._ ]", "-");
+    return "set-up-"
+        + setUp.run().step().number()
+        + "-"
+        + setUp.run().operation().verb().value().word().replace('_', '-')
+        + target;
+  }
+
+  private String alternative(View view) {
+    List<String> sentences = new ArrayList<>();
+    sentences.add(
+        setUp
+            .words()
+            .plain("setup.alternative", setUp.words().plain("packet.tool." + setUp.tool().word())));
+    setUp.run().settings().forEach(setting -> sentences.add(setUp.said().aloud(setting)));
+    sentences.addAll(view.alternative());
+    return String.join(" ", sentences);
+  }
+}
