@@ -1,5 +1,6 @@
 package packetwright.drawing.setup;
 
+import java.util.ArrayList;
 import java.util.List;
 import packetwright.text.measure.Length;
 import packetwright.text.measure.Unit;
@@ -21,10 +22,10 @@ record Scale(int enlarged, int reduced) {
 
   /** For what is too small to see at its own size, the largest first. */
   static List<Scale> enlarging(Unit unit) {
-    List<Scale> scales =
-        (unit == Unit.INCH ? List.of(8, 4, 2) : List.of(10, 5, 2))
-            .stream().map(by -> new Scale(by, 1)).toList();
-    return java.util.stream.Stream.concat(scales.stream(), reducing(unit).stream()).toList();
+    List<Scale> scales = new ArrayList<>(List.of(new Scale(unit == Unit.INCH ? 4 : 5, 1)));
+    scales.add(new Scale(2, 1));
+    scales.addAll(reducing(unit));
+    return List.copyOf(scales);
   }
 
   /** Points on paper for an inch of wood. */

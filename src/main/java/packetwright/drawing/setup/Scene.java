@@ -29,6 +29,7 @@ final class Scene {
   /** 2.6 in. */
   static final double HEIGHT = 187;
 
+  private static final int SIDES = 48;
   private static final double MARGIN = 2;
   private static final double SIZE = Inscription.LEAST_SIZE;
 
@@ -43,6 +44,7 @@ final class Scene {
   private final List<Wanted> labels = new ArrayList<>();
   private final List<Inscription> captions = new ArrayList<>();
   private final List<Measured> measured = new ArrayList<>();
+  private boolean isRefused;
 
   Scene(Scale scale) {
     this.scale = scale;
@@ -55,6 +57,11 @@ final class Scene {
   /** A length at this scale. */
   double points(Length length) {
     return scale.points(length);
+  }
+
+  /** Says that this scale is too large, whatever else fits. */
+  void refuse() {
+    isRefused = true;
   }
 
   void add(Mark mark) {
@@ -74,6 +81,26 @@ final class Scene {
     Outline outline = Outline.rectangle(area.left(), area.top(), area.right(), area.bottom());
     marks.add(new Fill(outline, grey));
     marks.add(Stroke.of(line, outline));
+  }
+
+  /** A circle of straight lines, so that labels keep clear of all of it. */
+  void circle(Line line, double x, double y, double radius) {
+    double[] xy = new double[2 * SIDES + 2];
+    for (int i = 0; i <= SIDES; i++) {
+      double turn = 2 * Math.PI * i / SIDES;
+      xy[2 * i] = x + radius * StrictMath.cos(turn);
+      xy[2 * i + 1] = y + radius * StrictMath.sin(turn);
+    }
+    stroke(line, xy);
+  }
+
+  /** X on the waste, as large as there is room around its middle. */
+  void cross(double x, double y, double room) {
+    double half = Math.min(9, room);
+    if (half > 1) {
+      stroke(Line.FINE, x - half, y - half, x + half, y + half);
+      stroke(Line.FINE, x - half, y + half, x + half, y - half);
+    }
   }
 
   void hatch(List<double[]> rings, boolean isRising) {
@@ -130,17 +157,49 @@ final class Scene {
               m.text));
       measured.add(new Measured(m.value, Math.abs(m.to - m.from)));
     }
-    marks.addAll(DimensionBand.arrange(isLevel, wishes).marks(0, outline, outward, 0));
+    marks.addAll(clear(DimensionBand.arrange(isLevel, wishes), outline, outward));
+  }
+
+  /** As near to the outline as they stand in nobody's way. */
+  private List<Mark> clear(DimensionBand band, double outline, int outward) {
+    Ink drawn = Ink.of(marks);
+    List<Mark> dimensions = band.marks(0, outline, outward, 0);
+    for (double push = 4; push < 60 && Ink.of(dimensions).clashes(drawn); push += 4) {
+      dimensions = band.marks(0, outline, outward, push);
+    }
+    return dimensions;
+  }
+
+  /** Upright dimensions at the right that are drawn larger than they are, as the caption says. */
+  void stretched(double outline, List<Measure> measures) {
+    int before = measured.size();
+    dimension(false, outline, 1, measures);
+    measured.subList(before, measured.size()).clear();
   }
 
   /** A name with a line to what it names, as near as there is room. */
   void label(String text, double x, double y) {
-    labels.add(new Wanted(Inscription.of(Face.REGULAR, text), x, y, true));
+    label(text, x, y, x, y);
+  }
+
+  /** A name with a line to what it names, as near to a wanted place as there is room. */
+  void label(String text, double x, double y, double wishX, double wishY) {
+    label(Inscription.of(Face.REGULAR, text), x, y, wishX, wishY);
+  }
+
+  /** The same with numbers in it. */
+  void label(Inscription text, double x, double y, double wishX, double wishY) {
+    labels.add(new Wanted(text, x, y, wishX, wishY, true));
   }
 
   /** A name in the middle of what it names, or else with a line to it. */
   void name(String text, double x, double y) {
-    labels.add(new Wanted(Inscription.of(Face.REGULAR, text), x, y, false));
+    labels.add(new Wanted(Inscription.of(Face.REGULAR, text), x, y, x, y, false));
+  }
+
+  /** A text that stands alone, as near to a place as there is room. */
+  void text(Inscription text, double x, double y) {
+    labels.add(new Wanted(text, Double.NaN, Double.NaN, x, y, false));
   }
 
   void caption(Inscription text) {
@@ -154,14 +213,14 @@ final class Scene {
 
   /** Puts all on a sheet; none when it is too large at this scale, or a label finds no place. */
   @Nullable Sheet finish(String name, String alternative) {
-    Area extent = Moved.extent(marks);
+    Area extent = extent();
     List<Inscription> lines = lines();
     double below = lines.stream().mapToDouble(Scene::height).sum();
     double spare = HEIGHT - extent.height() - 2 * MARGIN - below;
     boolean isTooWide =
         extent.width() > WIDTH - 2 * MARGIN
             || lines.stream().anyMatch(line -> line.width(SIZE) > WIDTH - 2 * MARGIN);
-    if (spare < 0 || isTooWide) {
+    if (isRefused || spare < 0 || isTooWide) {
       return null;
     }
     double dx = (WIDTH - extent.width()) / 2 - extent.left();
@@ -179,29 +238,45 @@ final class Scene {
     return null;
   }
 
+  /** Of all that is drawn, and up and down of the labels where they would like to stand. */
+  private Area extent() {
+    Area extent = Ink.of(marks).extent();
+    for (Wanted wanted : labels) {
+      Area area = Label.centred(wanted.wishX, wanted.wishY, SIZE, wanted.text).area().grown(2);
+      double left = Math.min(extent.left(), area.left());
+      double right = Math.max(extent.right(), area.right());
+      boolean isTooWide = right - left > WIDTH - 2 * MARGIN;
+      extent =
+          new Area(
+              isTooWide ? extent.left() : left,
+              Math.min(extent.top(), area.top()),
+              isTooWide ? extent.right() : right,
+              Math.max(extent.bottom(), area.bottom()));
+    }
+    return extent;
+  }
+
   private @Nullable List<Mark> placed(double dx, double dy, Area bounds) {
     List<Mark> placed = new ArrayList<>(List.of(new Moved(marks, dx, dy)));
-    for (Wanted wanted : labels) {
-      double x = wanted.x + dx;
-      double y = wanted.y + dy;
-      Obstacles obstacles = Obstacles.of(placed);
-      Label label = label(wanted, obstacles, bounds, x, y);
-      if (label == null) {
+    for (Wanted label : labels) {
+      Wanted wanted = label.moved(dx, dy);
+      Label found = label(wanted, Obstacles.of(placed), bounds);
+      if (found == null) {
         return null;
       }
-      placed.add(label);
-      double[] leader = leader(label, x, y);
+      placed.add(found);
+      double[] leader = wanted.leader(found);
+      // What points nowhere has no length, and is not more than anything.
       if (Math.hypot(leader[2] - leader[0], leader[3] - leader[1]) > NEAR) {
         placed.add(Stroke.of(Line.LEADER, leader[0], leader[1], leader[2], leader[3]));
-        placed.add(new Fill(Outline.circle(x, y, 1.3), 0));
+        placed.add(new Fill(Outline.circle(wanted.x, wanted.y, 1.3), 0));
       }
     }
     return placed;
   }
 
-  private static @Nullable Label label(
-      Wanted wanted, Obstacles obstacles, Area bounds, double x, double y) {
-    Label inside = Label.centred(x, y, SIZE, wanted.text);
+  private static @Nullable Label label(Wanted wanted, Obstacles obstacles, Area bounds) {
+    Label inside = Label.centred(wanted.wishX, wanted.wishY, SIZE, wanted.text);
     if (!wanted.isPointing
         && inside.area().isWithin(bounds)
         && obstacles.isFree(inside.area().grown(1))) {
@@ -212,20 +287,12 @@ final class Scene {
         SIZE,
         bounds,
         new Obstacles.Wish(
-            x,
-            y,
+            wanted.wishX,
+            wanted.wishY,
             label -> {
-              double[] leader = leader(label, x, y);
+              double[] leader = wanted.leader(label);
               return !obstacles.crossesText(leader[0], leader[1], leader[2], leader[3]);
             }));
-  }
-
-  /** From the nearest place beside a label to what it names. */
-  private static double[] leader(Label label, double x, double y) {
-    Area ink = label.area().grown(2.5);
-    double fromX = Math.min(Math.max(x, ink.left()), ink.right());
-    double fromY = Math.min(Math.max(y, ink.top()), ink.bottom());
-    return new double[] {fromX, fromY, x, y};
   }
 
   /** The captions, as many on a line as fit. */
@@ -257,7 +324,21 @@ final class Scene {
     }
   }
 
-  private record Wanted(Inscription text, double x, double y, boolean isPointing) {}
+  /** A text that points to (x, y), unless that is no place, and would like to stand at a wish. */
+  private record Wanted(
+      Inscription text, double x, double y, double wishX, double wishY, boolean isPointing) {
+    Wanted moved(double dx, double dy) {
+      return new Wanted(text, x + dx, y + dy, wishX + dx, wishY + dy, isPointing);
+    }
+
+    /** From the nearest place beside its label to what it names. */
+    double[] leader(Label label) {
+      Area ink = label.area().grown(2.5);
+      double fromX = Math.min(Math.max(x, ink.left()), ink.right());
+      double fromY = Math.min(Math.max(y, ink.top()), ink.bottom());
+      return new double[] {fromX, fromY, x, y};
+    }
+  }
 
   /**
    * A length as it was dimensioned.

@@ -9,6 +9,7 @@ import packetwright.drawing.sheet.Sheet;
 import packetwright.text.measure.Rule;
 import packetwright.text.words.Words;
 import packetwright.wood.operation.OperationRun;
+import packetwright.wood.setup.Setting;
 
 /** A small figure of a machine set up for one operation, to stand beside the text of its step. */
 public final class SetUpFigure {
@@ -37,23 +38,53 @@ public final class SetUpFigure {
 
   private List<Sheet> sheets() {
     List<Sheet> sheets = new ArrayList<>();
-    View view = view();
-    if (view != null) {
-      sheets.add(sheet(view, "", Scale.reducing(setUp.rule().unit())));
+    List<Scale> scales = Scale.reducing(setUp.rule().unit());
+    for (View view : views()) {
+      sheets.add(sheet(view, sheets.isEmpty() ? "" : "-" + (sheets.size() + 1), scales));
+    }
+    Setting cutter = setUp.setting("cutter");
+    if (cutter != null && setUp.tool() == MachineKind.DADO_SET && cutter.stack().size() > 1) {
+      sheets.add(
+          sheet(new StackView(setUp, cutter), "-stack", Scale.enlarging(setUp.rule().unit())));
     }
     return sheets;
   }
 
-  private @Nullable View view() {
-    return switch (setUp.run().operation().verb().value()) {
-      case RIP -> setUp.tool() == MachineKind.TABLE_SAW ? TableSection.rip(setUp) : null;
-      case CUT ->
-          switch (setUp.tool()) {
-            case TABLE_SAW, DADO_SET, ROUTER_TABLE -> TableSection.band(setUp);
-            default -> null;
+  private List<View> views() {
+    return switch (setUp.tool()) {
+      case TABLE_SAW, DADO_SET -> seen(cut());
+      case ROUTER_TABLE -> seen(cut());
+      case MITER_SAW ->
+          switch (setUp.run().operation().verb().value()) {
+            case CROSSCUT, SQUARE_END, ROUGH_CUT -> seen(CrosscutPlan.of(setUp));
+            default -> List.of();
           };
+      case JOINTER -> seen(JointerView.of(setUp));
+      case PLANER -> seen(PlanerView.of(setUp));
+      case DRILL_PRESS -> {
+        DrillPlan plan = DrillPlan.of(setUp);
+        yield seen(plan, DrillSection.of(plan));
+      }
+      default -> List.of();
+    };
+  }
+
+  private @Nullable View cut() {
+    return switch (setUp.run().operation().verb().value()) {
+      case RIP -> TableSection.rip(setUp);
+      case CUT -> TableSection.band(setUp);
       default -> null;
     };
+  }
+
+  private static List<View> seen(@Nullable View... views) {
+    List<View> seen = new ArrayList<>();
+    for (View view : views) {
+      if (view != null) {
+        seen.add(view);
+      }
+    }
+    return seen;
   }
 
   private Sheet sheet(View view, String suffix, List<Scale> scales) {

@@ -46,6 +46,13 @@ record SettingWords(OperationRun run, Rule rule, Words words) {
     return Inscription.of(Face.REGULAR, name + (endsInNumber ? ": " : " ")).then(number(setting));
   }
 
+  /** The same without telling of which pass or hole. */
+  Inscription first(Setting setting) {
+    Matcher numbered = NUMBERED.matcher(setting.name());
+    String name = numbered.matches() ? numbered.group(1) : setting.name();
+    return Inscription.of(Face.REGULAR, words.plain(name(name)) + " ").then(number(setting));
+  }
+
   /** Name and number in a line of text: {@code Passes: 2}. */
   Inscription caption(Setting setting) {
     return Inscription.of(Face.REGULAR, words.plain(name(setting)) + ": ").then(number(setting));

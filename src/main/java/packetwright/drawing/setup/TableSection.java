@@ -197,11 +197,7 @@ record TableSection(
     double left = wood.isBroken() ? -scene.points(wood.shown()) : wood.left(scene);
     double middle = (left + right) / 2;
     double y = -scene.points(before.thickness()) / 2;
-    double half = Math.min(9, Math.min((right - left) / 2, -y) - 1.5);
-    if (half > 1) {
-      scene.stroke(Line.FINE, middle - half, y - half, middle + half, y + half);
-      scene.stroke(Line.FINE, middle - half, y + half, middle + half, y - half);
-    }
+    scene.cross(middle, y, Math.min((right - left) / 2, -y) - 1.5);
   }
 
   private void drawGuide(Scene scene, double thick) {
@@ -336,30 +332,47 @@ record TableSection(
 
   private void label(Scene scene, double left, double thick, double cutterLeft) {
     double middle = cutterLeft + scene.points(cutter.width()) / 2;
+    String at = (guide == Guide.FENCE ? "at_fence." : "at_stop.") + guided.word();
+    scene.label(
+        setUp.say("cutter." + setUp.tool().word()), middle, BELOW - 2, middle - 34, BELOW + 10);
+    scene.label(setUp.say("down." + down.word()), left + 8, 0, left, 10);
     if (guide == Guide.FENCE) {
       scene.name(setUp.say("fence"), FENCE / 2, -Math.max(thick + 26, 44) / 2);
+      scene.label(setUp.say("table"), FENCE - 6, 0, FENCE - 8, 9);
+      scene.label(setUp.say(at), -1, -thick, -40, -Math.max(thick + 26, 44) - 8);
     } else {
-      scene.label(setUp.say("stop"), 7, -thick - 6);
-      scene.label(setUp.control(Control.MITER_GAUGE), left + 20, -thick - 16);
+      scene.label(setUp.say("stop"), 7, -thick - 10, 30, -thick - 24);
+      scene.label(setUp.say("table"), 18, 0, 20, 9);
+      scene.label(setUp.say(at), -1, -thick, -30, -thick - 28);
+      scene.label(behind(), left + 16, -thick - 16, left - 10, -thick - 30);
     }
-    scene.label(setUp.say("cutter." + setUp.tool().word()), middle, isThrough ? -thick - 2 : 6);
-    scene.label(setUp.say("table"), guide == Guide.FENCE ? FENCE - 6 : 18, 0);
-    scene.label(setUp.say("down." + down.word()), left + 8, 0);
-    scene.label(
-        setUp.say((guide == Guide.FENCE ? "at_fence." : "at_stop.") + guided.word()), -1, -thick);
     if (isThrough) {
-      scene.label(setUp.say("guard"), -scene.points(far()) - 16, -thick - 10);
-      scene.label(hold(), -scene.points(near()) / 2 + 2, -thick - 36);
-      Length extent = before.extent(guided.axis());
-      if (far().isLess(extent) && !isKept()) {
-        scene.label(setUp.say("waste"), left + 2, -thick / 2);
+      double guard = -scene.points(far()) - 12;
+      scene.label(setUp.say("guard"), guard, -scene.points(height) - 15, guard, -thick - 44);
+      double stick = -scene.points(near()) / 2;
+      scene.label(hold(), stick + 2, -thick - 24, stick + 40, -thick - 24);
+      if (beyondIsWaste()) {
+        scene.label(setUp.say("waste"), left + 1.5, -thick / 2, left - 20, -thick / 2);
       }
     } else if (guide == Guide.FENCE) {
-      scene.label(hold(), -8, -thick - 7);
+      scene.label(hold(), left + 14, -thick - 6, left - 10, -thick - 22);
     } else if (setUp.uses(Control.CLAMPS)) {
       double far = -scene.points(far());
-      scene.label(setUp.say("clamp"), Math.min((left + far) / 2, far - 14), -thick - 20);
+      double x = Math.min((left + far) / 2, far - 14);
+      scene.label(setUp.say("clamp"), x + 2, -thick - 22, x + 30, -thick - 30);
     }
+  }
+
+  private boolean beyondIsWaste() {
+    return !isKept() && far().isLess(before.extent(guided.axis()));
+  }
+
+  /** What pushes the wood across the table. */
+  private String behind() {
+    return setUp.control(
+        setUp.uses(Control.MITER_GAUGE) || setUp.tool() != MachineKind.ROUTER_TABLE
+            ? Control.MITER_GAUGE
+            : Control.BACKER);
   }
 
   private String hold() {
@@ -388,8 +401,18 @@ record TableSection(
   @Override
   public List<String> alternative() {
     List<String> said = new ArrayList<>();
-    said.add(
-        setUp.say("down." + down.word()) + ", " + setUp.say("at_fence." + guided.word()) + ".");
+    said.add(sentence("down." + down.word()));
+    said.add(sentence((guide == Guide.FENCE ? "at_fence." : "at_stop.") + guided.word()));
+    if (isThrough && beyondIsWaste()) {
+      said.add(sentence("kerf.waste"));
+    }
+    if (guide == Guide.FENCE) {
+      said.add(setUp.words().plain("setup.holds", hold()));
+    }
     return said;
+  }
+
+  private String sentence(String key) {
+    return setUp.words().plain("setup.sentence", setUp.say(key));
   }
 }
