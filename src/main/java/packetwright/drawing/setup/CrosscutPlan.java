@@ -137,7 +137,7 @@ record CrosscutPlan(
     scene.caption(Inscription.of(Face.ITALIC, setUp.say("view.above")));
     Side against = edge;
     if (against != null) {
-      scene.caption(Inscription.of(Face.ITALIC, sentence("at_fence." + against.word())));
+      scene.caption(Inscription.of(Face.ITALIC, setUp.sentence("at_fence." + against.word())));
     }
     scene.caption(
         Inscription.of(Face.ITALIC, scene.scale().phrase(setUp.rule().unit(), setUp.words())));
@@ -295,16 +295,13 @@ record CrosscutPlan(
     List<String> said = new ArrayList<>();
     Side against = edge;
     if (against != null) {
-      said.add(sentence("at_fence." + against.word()));
+      said.add(setUp.sentence("at_fence." + against.word()));
     }
     if (isStopped()) {
-      said.add(sentence("at_stop." + end.word()));
+      said.add(setUp.sentence("at_stop." + end.word()));
     }
-    said.add(sentence(isTrim() ? "kerf.waste" : "kerf.rest"));
+    said.add(setUp.sentence(isTrim() ? "kerf.waste" : "kerf.rest"));
     return said;
   }
 
-  private String sentence(String key) {
-    return setUp.words().plain("setup.sentence", setUp.say(key));
-  }
 }

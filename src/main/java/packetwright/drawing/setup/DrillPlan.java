@@ -127,6 +127,6 @@ record DrillPlan(SetUp setUp, Solid solid, List<Bore> bores, Side face) implemen
 
   @Override
   public List<String> alternative() {
-    return List.of(setUp.words().plain("setup.sentence", setUp.say("up." + face.word())));
+    return List.of(setUp.sentence("up." + face.word()));
   }
 }

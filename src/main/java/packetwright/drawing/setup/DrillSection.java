@@ -141,7 +141,7 @@ record DrillSection(SetUp setUp, Length thickness, Bore bore) implements View {
     if (setUp.uses(Control.BACKER)) {
       said.add(setUp.words().plain("setup.under", setUp.control(Control.BACKER)));
     }
-    said.add(setUp.words().plain("setup.sentence", setUp.say("clamped")));
+    said.add(setUp.sentence("clamped"));
     return said;
   }
 }

@@ -119,7 +119,7 @@ record JointerView(SetUp setUp, Length height, Setting depth) implements View {
   private void caption(Scene scene) {
     scene.caption(Inscription.of(Face.ITALIC, setUp.say("view.front")));
     if (!isFace()) {
-      scene.caption(Inscription.of(Face.ITALIC, sentence("at_fence." + against().word())));
+      scene.caption(Inscription.of(Face.ITALIC, setUp.sentence("at_fence." + against().word())));
     }
     scene.caption(Inscription.of(Face.ITALIC, setUp.say("jointer.enlarged")));
     for (Setting setting : setUp.run().settings()) {
@@ -138,13 +138,10 @@ record JointerView(SetUp setUp, Length height, Setting depth) implements View {
   public List<String> alternative() {
     List<String> said = new ArrayList<>();
     if (!isFace()) {
-      said.add(sentence("at_fence." + against().word()));
+      said.add(setUp.sentence("at_fence." + against().word()));
     }
-    said.add(sentence("jointer.tables"));
+    said.add(setUp.sentence("jointer.tables"));
     return said;
   }
 
-  private String sentence(String key) {
-    return setUp.words().plain("setup.sentence", setUp.say(key));
-  }
 }

@@ -58,6 +58,15 @@ record SetUp(OperationRun run, MachineKind tool, Shop shop, Rule rule, Words wor
     return words.plain("setup." + key);
   }
 
+  /** The same as a sentence. */
+  String sentence(String key) {
+    String said = say(key);
+    int first = said.offsetByCodePoints(0, 1);
+    return words.plain(
+        "setup.sentence",
+        said.substring(0, first).toUpperCase(java.util.Locale.ROOT) + said.substring(first));
+  }
+
   String control(Control control) {
     return words.plain("packet.control." + control.name().toLowerCase(java.util.Locale.ROOT));
   }

@@ -3,6 +3,7 @@ package packetwright.drawing.setup;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import packetwright.definition.procedure.Verb;
 import packetwright.definition.shop.MachineKind;
 import packetwright.definition.shop.Shop;
 import packetwright.drawing.sheet.Sheet;
@@ -30,34 +31,52 @@ public final class SetUpFigure {
    * @return nothing where there is nothing to be seen: glue, sanding, laying out
    */
   public static List<Sheet> of(OperationRun run, Shop shop, Rule rule, Words words) {
+    return drawn(run, shop, rule, words).stream().map(Drawn::sheet).toList();
+  }
+
+  /** A figure with the scene that it was put together as. */
+  record Drawn(View view, Scene scene, Sheet sheet) {}
+
+  /** The same with what they were made from, to be checked. */
+  static List<Drawn> drawn(OperationRun run, Shop shop, Rule rule, Words words) {
     MachineKind tool = run.tool();
     return tool == null
         ? List.of()
-        : new SetUpFigure(new SetUp(run, tool, shop, rule, words)).sheets();
+        : new SetUpFigure(new SetUp(run, tool, shop, rule, words)).scenes();
   }
 
-  private List<Sheet> sheets() {
-    List<Sheet> sheets = new ArrayList<>();
+  private List<Drawn> scenes() {
+    List<Drawn> drawn = new ArrayList<>();
     List<Scale> scales = Scale.reducing(setUp.rule().unit());
     for (View view : views()) {
-      sheets.add(sheet(view, sheets.isEmpty() ? "" : "-" + (sheets.size() + 1), scales));
+      drawn.add(draw(view, drawn.isEmpty() ? "" : "-" + (drawn.size() + 1), scales));
     }
     Setting cutter = setUp.setting("cutter");
     if (cutter != null && setUp.tool() == MachineKind.DADO_SET && cutter.stack().size() > 1) {
-      sheets.add(
-          sheet(new StackView(setUp, cutter), "-stack", Scale.enlarging(setUp.rule().unit())));
+      drawn.add(
+          draw(new StackView(setUp, cutter), "-stack", Scale.enlarging(setUp.rule().unit())));
     }
-    return sheets;
+    return drawn;
   }
 
   private List<View> views() {
     return switch (setUp.tool()) {
-      case TABLE_SAW, DADO_SET -> seen(cut());
-      case ROUTER_TABLE -> seen(cut());
+      case TABLE_SAW, DADO_SET -> seen(cut(), slant());
+      case ROUTER_TABLE -> {
+        View section = setUp.run().operation().verb().value() == Verb.ROUT
+            ? ProfileSection.of(setUp)
+            : cut();
+        yield seen(section, RouterPlan.of(section));
+      }
+      case HANDHELD_ROUTER -> seen(HandRouterPlan.of(setUp));
+      case BAND_SAW ->
+          setUp.run().operation().verb().value() == Verb.SAW_CURVE
+              ? seen(CurvePlan.of(setUp), BandSawView.of(setUp))
+              : seen(BandSawView.of(setUp));
       case MITER_SAW ->
           switch (setUp.run().operation().verb().value()) {
             case CROSSCUT, SQUARE_END, ROUGH_CUT -> seen(CrosscutPlan.of(setUp));
-            default -> List.of();
+            default -> seen(slant());
           };
       case JOINTER -> seen(JointerView.of(setUp));
       case PLANER -> seen(PlanerView.of(setUp));
@@ -77,6 +96,10 @@ public final class SetUpFigure {
     };
   }
 
+  private @Nullable View slant() {
+    return setUp.run().operation().verb().value() == Verb.CUT ? SlantView.of(setUp) : null;
+  }
+
   private static List<View> seen(@Nullable View... views) {
     List<View> seen = new ArrayList<>();
     for (View view : views) {
@@ -87,13 +110,13 @@ public final class SetUpFigure {
     return seen;
   }
 
-  private Sheet sheet(View view, String suffix, List<Scale> scales) {
+  private Drawn draw(View view, String suffix, List<Scale> scales) {
     for (Scale scale : scales) {
       Scene scene = new Scene(scale);
       view.draw(scene);
       Sheet sheet = scene.finish(name() + suffix, alternative(view));
       if (sheet != null) {
-        return sheet;
+        return new Drawn(view, scene, sheet);
       }
     }
     throw new IllegalStateException("no scale for " + name() + " of " + setUp.run().settings());

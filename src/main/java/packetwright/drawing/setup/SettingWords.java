@@ -7,6 +7,7 @@ import packetwright.drawing.lettering.Face;
 import packetwright.drawing.sheet.Inscription;
 import packetwright.text.measure.Figure;
 import packetwright.text.measure.Rule;
+import packetwright.text.measure.Unit;
 import packetwright.text.words.Phrase;
 import packetwright.text.words.Words;
 import packetwright.wood.operation.OperationRun;
@@ -60,7 +61,11 @@ record SettingWords(OperationRun run, Rule rule, Words words) {
 
   /** The number alone. */
   Inscription number(Setting setting) {
-    return Inscription.graded(rule.printExactly(setting.value()), words);
+    Figure figure = rule.printExactly(setting.value());
+    Inscription number = Inscription.graded(figure, words);
+    return figure.unit() == Unit.DEGREE
+        ? number.then(Inscription.of(Face.REGULAR, figure.unit().symbol()))
+        : number;
   }
 
   /** A whole sentence about a setting, as it is read aloud. */

@@ -61,11 +61,7 @@ record StackView(SetUp setUp, Setting set) implements View {
     double top = isShim ? -TALL * 0.62 : -TALL + 8;
     scene.box(isShim ? 1 : Cutter.TONE, Line.FINE, new Area(left, top, left + wide, 0));
     if (!isShim) {
-      // A tooth: the set of an outside blade leans out, that of a chipper is square.
-      double lean = column.kind == Kind.OUTSIDE ? 3 : 0;
-      scene.fill(
-          0.35,
-          left, top, left, -TALL - lean, left + wide, -TALL, left + wide, top);
+      scene.fill(0.35, left, top, left, top - 7, left + wide, top - 7, left + wide, top);
     }
   }
 

@@ -239,8 +239,13 @@ record TableSection(
           foot,
           farX - 16,
           foot);
-      double x = nearX / 2 + 2;
-      drawStick(scene, x, -thick);
+      if (setUp.uses(Control.PUSH_BLOCK)) {
+        double wide = Math.min(34, -(guardRight + 4) - 3);
+        scene.box(1, Line.FINE, new Area(-3 - wide, -thick - 11, -3, -thick - 0.9));
+        drawHandle(scene, -3 - wide / 2, -thick - 11);
+      } else {
+        drawStick(scene, nearX / 2 + 2, -thick);
+      }
     } else {
       drawBlock(scene, left, -thick);
     }
@@ -265,19 +270,14 @@ record TableSection(
     double right = -3;
     double end = Math.max(left + 4, right - 96);
     scene.box(1, Line.FINE, new Area(end, on - 12, right, on - 0.9));
-    double handle = handle(scene, end, right);
+    drawHandle(scene, handle(scene, end, right), on - 12);
+  }
+
+  private static void drawHandle(Scene scene, double x, double on) {
     scene.add(
         Stroke.of(
             Line.FINE,
-            Outline.polyline(
-                handle - 6,
-                on - 12,
-                handle - 4,
-                on - 28,
-                handle + 4,
-                on - 28,
-                handle + 6,
-                on - 12)));
+            Outline.polyline(x - 6, on, x - 4, on - 16, x + 4, on - 16, x + 6, on)));
   }
 
   private double handle(Scene scene, double left, double right) {
@@ -335,7 +335,8 @@ record TableSection(
     String at = (guide == Guide.FENCE ? "at_fence." : "at_stop.") + guided.word();
     scene.label(
         setUp.say("cutter." + setUp.tool().word()), middle, BELOW - 2, middle - 34, BELOW + 10);
-    scene.label(setUp.say("down." + down.word()), left + 8, 0, left, 10);
+    double lies = isThrough ? -scene.points(near()) / 2 : left + 8;
+    scene.label(setUp.say("down." + down.word()), lies, 0, isThrough ? lies : left, 10);
     if (guide == Guide.FENCE) {
       scene.name(setUp.say("fence"), FENCE / 2, -Math.max(thick + 26, 44) / 2);
       scene.label(setUp.say("table"), FENCE - 6, 0, FENCE - 8, 9);
@@ -349,8 +350,10 @@ record TableSection(
     if (isThrough) {
       double guard = -scene.points(far()) - 12;
       scene.label(setUp.say("guard"), guard, -scene.points(height) - 15, guard, -thick - 44);
-      double stick = -scene.points(near()) / 2;
-      scene.label(hold(), stick + 2, -thick - 24, stick + 40, -thick - 24);
+      boolean isBlock = setUp.uses(Control.PUSH_BLOCK);
+      double stick = isBlock ? -18 : -scene.points(near()) / 2 + 2;
+      scene.label(
+          hold(), stick, -thick - (isBlock ? 6 : 24), stick + (isBlock ? -30 : 38), -thick - 26);
       if (beyondIsWaste()) {
         scene.label(setUp.say("waste"), left + 1.5, -thick / 2, left - 20, -thick / 2);
       }
@@ -401,10 +404,10 @@ record TableSection(
   @Override
   public List<String> alternative() {
     List<String> said = new ArrayList<>();
-    said.add(sentence("down." + down.word()));
-    said.add(sentence((guide == Guide.FENCE ? "at_fence." : "at_stop.") + guided.word()));
+    said.add(setUp.sentence("down." + down.word()));
+    said.add(setUp.sentence((guide == Guide.FENCE ? "at_fence." : "at_stop.") + guided.word()));
     if (isThrough && beyondIsWaste()) {
-      said.add(sentence("kerf.waste"));
+      said.add(setUp.sentence("kerf.waste"));
     }
     if (guide == Guide.FENCE) {
       said.add(setUp.words().plain("setup.holds", hold()));
@@ -412,7 +415,4 @@ record TableSection(
     return said;
   }
 
-  private String sentence(String key) {
-    return setUp.words().plain("setup.sentence", setUp.say(key));
-  }
 }
