@@ -34,8 +34,7 @@ record BandSawView(SetUp setUp, Length thickness, Length width, @Nullable Settin
     if (piece == null) {
       return null;
     }
-    Length stack =
-        piece.solid().thickness().times(Math.max(1, setUp.run().operation().stacked()));
+    Length stack = piece.solid().thickness().times(Math.max(1, setUp.run().operation().stacked()));
     return new BandSawView(setUp, stack, piece.solid().width(), setUp.setting("fence"));
   }
 
@@ -66,7 +65,12 @@ record BandSawView(SetUp setUp, Length thickness, Length width, @Nullable Settin
           1,
           List.of(
               new Scene.Measure(
-                  0, reach, 22, 2, false, fence.value().asLength(),
+                  0,
+                  reach,
+                  22,
+                  2,
+                  false,
+                  fence.value().asLength(),
                   setUp.said().inscription(fence))));
       scene.name(setUp.say("fence"), reach + FENCE / 2, -thick / 2 - 8);
     }

@@ -68,9 +68,7 @@ record CrosscutPlan(
 
   private static Side end(SetUp setUp, Verb verb) {
     List<Side> sides =
-        verb == Verb.SQUARE_END
-            ? setUp.run().operation().sides()
-            : setUp.run().operation().from();
+        verb == Verb.SQUARE_END ? setUp.run().operation().sides() : setUp.run().operation().from();
     return sides.stream().filter(side -> side.axis() == 0).findFirst().orElse(Side.LEFT);
   }
 
@@ -114,8 +112,7 @@ record CrosscutPlan(
   }
 
   private boolean isBroken(Scene scene) {
-    return wood.length().signum() == 0
-        || scene.points(wood.length()) > shown(scene) + 0.01;
+    return wood.length().signum() == 0 || scene.points(wood.length()) > shown(scene) + 0.01;
   }
 
   @Override
@@ -203,8 +200,14 @@ record CrosscutPlan(
       double most = Math.max(0, way() * shown);
       scene.fill(
           0.9,
-          Math.max(least, middle - reach), wide + 3, Math.min(most, middle + reach), wide + 3,
-          Math.min(most, middle + reach), wide + 19, Math.max(least, middle - reach), wide + 19);
+          Math.max(least, middle - reach),
+          wide + 3,
+          Math.min(most, middle + reach),
+          wide + 3,
+          Math.min(most, middle + reach),
+          wide + 19,
+          Math.max(least, middle - reach),
+          wide + 19);
     }
   }
 
@@ -229,10 +232,7 @@ record CrosscutPlan(
   }
 
   private double clampX(Scene scene, double shown) {
-    double held =
-        isPartHeld()
-            ? scene.points(near()) / 2
-            : (scene.points(beyond()) + shown) / 2;
+    double held = isPartHeld() ? scene.points(near()) / 2 : (scene.points(beyond()) + shown) / 2;
     double hands = scene.points(handDistance());
     double out = isPartHeld() ? scene.points(near()) - hands : scene.points(beyond()) + hands;
     boolean isOutside = isPartHeld() ? out > 12 && out < held : out < shown - 12 && out > held;
@@ -261,7 +261,12 @@ record CrosscutPlan(
     double far = x(scene, beyond());
     double finish = way() * shown;
     double bladeX = (near + far) / 2;
-    scene.label(setUp.say("cutter." + setUp.tool().word()), bladeX, wide + BLADE_PAST - 2, bladeX, wide + 32);
+    scene.label(
+        setUp.say("cutter." + setUp.tool().word()),
+        bladeX,
+        wide + BLADE_PAST - 2,
+        bladeX,
+        wide + 32);
     if (handDistance().signum() > 0) {
       double x = bladeX - way() * Math.min(44, scene.points(handDistance()) / 2);
       scene.label(setUp.say("no_hands"), x, wide + 11);
@@ -303,5 +308,4 @@ record CrosscutPlan(
     said.add(setUp.sentence(isTrim() ? "kerf.waste" : "kerf.rest"));
     return said;
   }
-
 }

@@ -40,9 +40,7 @@ record CurvePlan(SetUp setUp, Solid before, Solid after, Side side, Box first) i
     }
     Solid solid = piece.solid();
     Box box = taken.get(0).around(solid.block());
-    return box == null
-        ? null
-        : new CurvePlan(setUp, solid, made.solid(), side(solid, box), box);
+    return box == null ? null : new CurvePlan(setUp, solid, made.solid(), side(solid, box), box);
   }
 
   /** A corner counts as sawn into its end. */
@@ -87,8 +85,7 @@ record CurvePlan(SetUp setUp, Solid before, Solid after, Side side, Box first) i
     double tall = scene.points(before.extent(along()));
     scene.fill(0.92, 0, 0, wide, 0, wide, tall, 0, tall);
     scene.stroke(Line.FINE, 0, 0, wide, 0, wide, tall, 0, tall, 0, 0);
-    for (Section.Cut area :
-        Section.of(after, 2, after.thickness().dividedBy(2)).areas()) {
+    for (Section.Cut area : Section.of(after, 2, after.thickness().dividedBy(2)).areas()) {
       double[] ring = ring(scene, area.outline());
       scene.fill(1, ring);
       for (int i = 0; i < ring.length; i += 2) {
@@ -158,8 +155,11 @@ record CurvePlan(SetUp setUp, Solid before, Solid after, Side side, Box first) i
     boolean isCurve = setUp.setting("rise") != null;
     scene.label(setUp.say("cutter." + setUp.tool().word()), 0, cut[0], 44, cut[0] + 12);
     scene.label(
-        setUp.say("line"), isCurve ? depth : depth * 0.3, isCurve ? middle : cut[0] + depth * 0.3,
-        wide * 0.55, tall * 0.4);
+        setUp.say("line"),
+        isCurve ? depth : depth * 0.3,
+        isCurve ? middle : cut[0] + depth * 0.3,
+        wide * 0.55,
+        tall * 0.4);
     if (isCurve) {
       scene.name(setUp.say("waste"), depth / 2, middle + 10);
     }

@@ -38,8 +38,7 @@ record DrillPlan(SetUp setUp, Solid solid, List<Bore> bores, Side face) implemen
     }
     Solid solid = piece.solid();
     Bore first = bores.get(0);
-    boolean reachesInside =
-        !first.centre().z().plus(first.depth()).isLess(solid.thickness());
+    boolean reachesInside = !first.centre().z().plus(first.depth()).isLess(solid.thickness());
     return new DrillPlan(setUp, solid, bores, reachesInside ? Side.INSIDE : Side.OUTSIDE);
   }
 
@@ -66,8 +65,7 @@ record DrillPlan(SetUp setUp, Solid solid, List<Bore> bores, Side face) implemen
       scene.stroke(Line.FINE, x, y - radius - 4, x, y + radius + 4);
     }
     dimension(scene, bottom);
-    scene.text(
-        Inscription.of(Face.REGULAR, setUp.say("up." + face.word())), right / 2, bottom / 2);
+    scene.text(Inscription.of(Face.REGULAR, setUp.say("up." + face.word())), right / 2, bottom / 2);
     Setting diameter = setUp.setting("diameter");
     if (diameter != null) {
       Bore first = bores.get(0);
@@ -94,14 +92,12 @@ record DrillPlan(SetUp setUp, Solid solid, List<Bore> bores, Side face) implemen
       if (inset != null) {
         Length from = datum(inset);
         level.putIfAbsent(
-            List.of(from, bores.get(i).centre().x()),
-            measure(x(scene, from), x, bottom, y, inset));
+            List.of(from, bores.get(i).centre().x()), measure(x(scene, from), x, bottom, y, inset));
       }
       if (across != null) {
         Length from = datum(across);
         upright.putIfAbsent(
-            List.of(from, bores.get(i).centre().y()),
-            measure(y(scene, from), y, 0, x, across));
+            List.of(from, bores.get(i).centre().y()), measure(y(scene, from), y, 0, x, across));
       }
     }
     scene.dimension(true, bottom, 1, List.copyOf(level.values()));
@@ -113,16 +109,9 @@ record DrillPlan(SetUp setUp, Solid solid, List<Bore> bores, Side face) implemen
     return side == null ? Length.ZERO : solid.coordinate(side);
   }
 
-  private Scene.Measure measure(
-      double from, double to, double edge, double hole, Setting setting) {
+  private Scene.Measure measure(double from, double to, double edge, double hole, Setting setting) {
     return new Scene.Measure(
-        from,
-        to,
-        edge,
-        hole,
-        true,
-        setting.value().asLength(),
-        setUp.said().first(setting));
+        from, to, edge, hole, true, setting.value().asLength(), setUp.said().first(setting));
   }
 
   @Override

@@ -52,8 +52,22 @@ record DrillSection(SetUp setUp, Length thickness, Bore bore) implements View {
         isThrough()
             ? new double[0]
             : new double[] {
-              left, -thick, -half, -thick, -half, deep - thick, half, deep - thick, half, -thick,
-              right, -thick, right, 0, left, 0
+              left,
+              -thick,
+              -half,
+              -thick,
+              -half,
+              deep - thick,
+              half,
+              deep - thick,
+              half,
+              -thick,
+              right,
+              -thick,
+              right,
+              0,
+              left,
+              0
             };
     if (isThrough()) {
       draw(scene, left, -half, thick);
@@ -62,8 +76,19 @@ record DrillSection(SetUp setUp, Length thickness, Bore bore) implements View {
       scene.hatch(List.of(wood), true);
     }
     scene.stroke(
-        Line.VISIBLE, left, -thick, -half, -thick, -half, deep - thick, half, deep - thick, half,
-        -thick, right, -thick);
+        Line.VISIBLE,
+        left,
+        -thick,
+        -half,
+        -thick,
+        -half,
+        deep - thick,
+        half,
+        deep - thick,
+        half,
+        -thick,
+        right,
+        -thick);
     scene.stroke(Line.VISIBLE, left, 0, right, 0);
     scene.breakLine(left, -thick, 0);
     scene.breakLine(right, -thick, 0);
@@ -71,8 +96,7 @@ record DrillSection(SetUp setUp, Length thickness, Bore bore) implements View {
       scene.box(0.95, Line.FINE, new Area(left + 2, 0.9, right - 2, under));
     }
     scene.stroke(Line.VISIBLE, left - 14, under + 0.9, right + 14, under + 0.9);
-    scene.box(
-        Cutter.TONE, Line.FINE, new Area(-half + 0.9, -thick - 26, half - 0.9, deep - thick));
+    scene.box(Cutter.TONE, Line.FINE, new Area(-half + 0.9, -thick - 26, half - 0.9, deep - thick));
     double chuck = Math.max(9, Math.min(half, 14));
     scene.box(1, Line.FINE, new Area(-chuck, -thick - 44, chuck, -thick - 26));
     scene.box(1, Line.FINE, new Area(left + 8, -thick - 6, left + 26, -thick - 0.9));

@@ -59,8 +59,12 @@ record HandRouterPlan(SetUp setUp, Solid solid, List<Side> sides) implements Vie
       }
       scene.label(setUp.say("clamp"), right * 0.7, bottom / 2, right * 0.7 + 30, bottom / 2);
     }
-    scene.label(setUp.say("feed"), way(sides.get(0), right, bottom)[0],
-        way(sides.get(0), right, bottom)[1], right / 2, bottom + 26);
+    scene.label(
+        setUp.say("feed"),
+        way(sides.get(0), right, bottom)[0],
+        way(sides.get(0), right, bottom)[1],
+        right / 2,
+        bottom + 26);
     scene.caption(Inscription.of(Face.ITALIC, setUp.say("view.above")));
     scene.caption(
         Inscription.of(Face.ITALIC, scene.scale().phrase(setUp.rule().unit(), setUp.words())));
@@ -108,7 +112,8 @@ record HandRouterPlan(SetUp setUp, Solid solid, List<Side> sides) implements Vie
         scene.stroke(Line.VISIBLE, x, 0, x, bottom);
       }
     }
-    double edge = side.axis() == 1 ? (side == Side.BOTTOM ? bottom : 0) : (side == Side.LEFT ? 0 : right);
+    double edge =
+        side.axis() == 1 ? (side == Side.BOTTOM ? bottom : 0) : (side == Side.LEFT ? 0 : right);
     double to = edge + (side == Side.BOTTOM || side == Side.RIGHT ? -at[0] : at[0]);
     if (near.signum() > 0) {
       scene.dimension(
@@ -117,8 +122,13 @@ record HandRouterPlan(SetUp setUp, Solid solid, List<Side> sides) implements Vie
           side.axis() == 0 ? 1 : -1,
           List.of(
               new Scene.Measure(
-                  edge, to, side.axis() == 0 ? bottom : 0, side.axis() == 0 ? bottom : 0, false,
-                  near, setUp.said().inscription(guide))));
+                  edge,
+                  to,
+                  side.axis() == 0 ? bottom : 0,
+                  side.axis() == 0 ? bottom : 0,
+                  false,
+                  near,
+                  setUp.said().inscription(guide))));
     }
   }
 

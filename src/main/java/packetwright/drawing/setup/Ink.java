@@ -9,7 +9,9 @@ import packetwright.drawing.sheet.Mark;
 import packetwright.drawing.sheet.Outline;
 import packetwright.drawing.sheet.Painter;
 
-/** Where marks leave ink: how far they reach, and whether two lots of them get in each other's way. */
+/**
+ * Where marks leave ink: how far they reach, and whether two lots of them get in each other's way.
+ */
 final class Ink implements Painter {
   private static final double CLEAR = 1.5;
 

@@ -68,8 +68,7 @@ record JointerView(SetUp setUp, Length height, Setting depth) implements View {
       double turn = Math.PI / 2 + knife * 2 * Math.PI / 3;
       double cos = StrictMath.cos(turn);
       double sin = StrictMath.sin(turn);
-      scene.stroke(
-          Line.VISIBLE, HEAD * cos, HEAD - HEAD * sin, 8 * cos, HEAD - 8 * sin);
+      scene.stroke(Line.VISIBLE, HEAD * cos, HEAD - HEAD * sin, 8 * cos, HEAD - 8 * sin);
     }
     scene.stroke(Line.VISIBLE, -REACH, 0, -HEAD - 2, 0, -HEAD - 2, 9);
     scene.stroke(Line.VISIBLE, REACH, STEP, HEAD + 2, STEP, HEAD + 2, 9 + STEP);
@@ -143,5 +142,4 @@ record JointerView(SetUp setUp, Length height, Setting depth) implements View {
     said.add(setUp.sentence("jointer.tables"));
     return said;
   }
-
 }

@@ -3,7 +3,6 @@ package packetwright.drawing.setup;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import packetwright.drawing.lettering.Face;
-import packetwright.drawing.sheet.Area;
 import packetwright.drawing.sheet.Inscription;
 import packetwright.drawing.sheet.Line;
 import packetwright.text.measure.Length;
@@ -44,15 +43,26 @@ record PlanerView(SetUp setUp, Setting thickness, Length pass) implements View {
     if (-comes > HIGHEST) {
       scene.refuse();
     }
-    double[] wood = {-REACH + 10, left, 0, left, 9, comes, REACH - 10, comes, REACH - 10, 0, -REACH + 10, 0};
+    double[] wood = {
+      -REACH + 10, left, 0, left, 9, comes, REACH - 10, comes, REACH - 10, 0, -REACH + 10, 0
+    };
     scene.fill(1, wood);
     scene.hatch(List.of(wood), true);
     scene.stroke(
-        Line.VISIBLE, -REACH + 10, left, 0, left, Math.min(9, scene.points(pass) + 3), comes, REACH - 10, comes);
+        Line.VISIBLE,
+        -REACH + 10,
+        left,
+        0,
+        left,
+        Math.min(9, scene.points(pass) + 3),
+        comes,
+        REACH - 10,
+        comes);
     scene.stroke(Line.VISIBLE, -REACH, 0, REACH, 0);
     scene.breakLine(-REACH + 10, left, 0);
     scene.breakLine(REACH - 10, comes, 0);
-    scene.fill(1, -HEAD, left - HEAD, HEAD, left - HEAD, HEAD, left - HEAD - 1, -HEAD, left - HEAD - 1);
+    scene.fill(
+        1, -HEAD, left - HEAD, HEAD, left - HEAD, HEAD, left - HEAD - 1, -HEAD, left - HEAD - 1);
     scene.circle(Line.FINE, 0, left - HEAD, HEAD);
     scene.circle(Line.FINE, 0, left - HEAD, 2.5);
     for (int knife = 0; knife < 3; knife++) {
@@ -60,11 +70,7 @@ record PlanerView(SetUp setUp, Setting thickness, Length pass) implements View {
       double cos = StrictMath.cos(turn);
       double sin = StrictMath.sin(turn);
       scene.stroke(
-          Line.VISIBLE,
-          HEAD * cos,
-          left - HEAD - HEAD * sin,
-          15 * cos,
-          left - HEAD - 15 * sin);
+          Line.VISIBLE, HEAD * cos, left - HEAD - HEAD * sin, 15 * cos, left - HEAD - 15 * sin);
     }
     scene.circle(Line.FINE, 44, comes - ROLLER, ROLLER);
     scene.circle(Line.FINE, -44, left - ROLLER, ROLLER);

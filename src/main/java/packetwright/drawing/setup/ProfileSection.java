@@ -27,8 +27,8 @@ import packetwright.wood.workpiece.Workpiece;
  * @param down face on the table
  * @param size of the profile, across and up
  */
-record ProfileSection(
-    SetUp setUp, Solid before, Solid after, Side guided, Side down, Length size) implements View {
+record ProfileSection(SetUp setUp, Solid before, Solid after, Side guided, Side down, Length size)
+    implements View {
   private static final double FENCE = 34;
   private static final double BELOW = 13;
   private static final double ROOM = 120;
@@ -73,8 +73,7 @@ record ProfileSection(
       Setting setting = setUp.setting(name);
       if (setting != null) {
         level.add(
-            new Scene.Measure(
-                -wide, 0, BELOW, 2, false, size, setUp.said().inscription(setting)));
+            new Scene.Measure(-wide, 0, BELOW, 2, false, size, setUp.said().inscription(setting)));
       }
     }
     scene.dimension(true, BELOW, 1, level);

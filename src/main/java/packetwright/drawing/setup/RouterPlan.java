@@ -56,7 +56,8 @@ record RouterPlan(SetUp setUp, Length width, Length middle, Length diameter, boo
     scene.fill(1, -20, 0, HALF, 0, HALF, wide, -20, wide);
     scene.stroke(Line.VISIBLE, HALF, 0, -46, 0, -46, wide);
     if (scene.points(width) > DEEPEST) {
-      scene.stroke(Line.FINE, -46, wide, 20, wide, 24, wide - 3, 28, wide + 3, 32, wide, HALF, wide);
+      scene.stroke(
+          Line.FINE, -46, wide, 20, wide, 24, wide - 3, 28, wide + 3, 32, wide, HALF, wide);
     } else {
       scene.stroke(Line.VISIBLE, -46, wide, HALF, wide);
     }
@@ -99,7 +100,11 @@ record RouterPlan(SetUp setUp, Length width, Length middle, Length diameter, boo
     double ty = -StrictMath.cos(turn);
     scene.fill(
         0,
-        endX + 6 * tx, endY + 6 * ty, endX - 2.5 * ty, endY + 2.5 * tx, endX + 2.5 * ty,
+        endX + 6 * tx,
+        endY + 6 * ty,
+        endX - 2.5 * ty,
+        endY + 2.5 * tx,
+        endX + 2.5 * ty,
         endY - 2.5 * tx);
   }
 

@@ -206,6 +206,11 @@ final class Scene {
     captions.add(text);
   }
 
+  /** What has been drawn, without labels. */
+  List<Mark> marks() {
+    return List.copyOf(marks);
+  }
+
   /** What was dimensioned. */
   List<Measured> measured() {
     return List.copyOf(measured);

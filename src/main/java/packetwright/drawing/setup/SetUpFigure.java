@@ -53,8 +53,7 @@ public final class SetUpFigure {
     }
     Setting cutter = setUp.setting("cutter");
     if (cutter != null && setUp.tool() == MachineKind.DADO_SET && cutter.stack().size() > 1) {
-      drawn.add(
-          draw(new StackView(setUp, cutter), "-stack", Scale.enlarging(setUp.rule().unit())));
+      drawn.add(draw(new StackView(setUp, cutter), "-stack", Scale.enlarging(setUp.rule().unit())));
     }
     return drawn;
   }
@@ -63,9 +62,8 @@ public final class SetUpFigure {
     return switch (setUp.tool()) {
       case TABLE_SAW, DADO_SET -> seen(cut(), slant());
       case ROUTER_TABLE -> {
-        View section = setUp.run().operation().verb().value() == Verb.ROUT
-            ? ProfileSection.of(setUp)
-            : cut();
+        View section =
+            setUp.run().operation().verb().value() == Verb.ROUT ? ProfileSection.of(setUp) : cut();
         yield seen(section, RouterPlan.of(section));
       }
       case HANDHELD_ROUTER -> seen(HandRouterPlan.of(setUp));

@@ -55,8 +55,7 @@ record SlantView(SetUp setUp, Solid solid, Slope slope, Side against, Side end) 
             .filter(side -> side.axis() == axis)
             .findFirst()
             .orElse(axis == 1 ? Side.BOTTOM : Side.OUTSIDE);
-    return new SlantView(
-        setUp, piece.solid(), slope, against, SetUp.near(piece.solid(), slope, 0));
+    return new SlantView(setUp, piece.solid(), slope, against, SetUp.near(piece.solid(), slope, 0));
   }
 
   private boolean isMiter() {
@@ -82,8 +81,7 @@ record SlantView(SetUp setUp, Solid solid, Slope slope, Side against, Side end) 
 
   private Length shown(Scene scene) {
     long sixtyFourths =
-        (long)
-            Math.ceil((scene.points(by()) + BEYOND) / scene.scale().pointsPerInch() * 64);
+        (long) Math.ceil((scene.points(by()) + BEYOND) / scene.scale().pointsPerInch() * 64);
     return solid.length().min(new Length(Rational.of(sixtyFourths, 64)));
   }
 
@@ -153,8 +151,7 @@ record SlantView(SetUp setUp, Solid solid, Slope slope, Side against, Side end) 
     Solid after = solid.minus(slope);
     Length start = end == Side.LEFT ? Length.ZERO : solid.length().minus(shown);
     Solid slice = after.slice(0, start, start.plus(shown));
-    Section section =
-        Section.of(slice, slope.axis(), slice.extent(slope.axis()).dividedBy(2));
+    Section section = Section.of(slice, slope.axis(), slice.extent(slope.axis()).dividedBy(2));
     double offset = start.inches().approximate();
     double edge = scene.points(shown);
     for (Section.Cut area : section.areas()) {

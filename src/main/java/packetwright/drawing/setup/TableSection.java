@@ -128,7 +128,8 @@ record TableSection(
     return setUp.passes(guide == Guide.STOP ? "stop" : "fence");
   }
 
-  private Length far() {
+  /** From the guide to the far side of the cutter, at the pass that reaches farthest. */
+  Length far() {
     return guideSettings().stream()
         .map(s -> s.value().asLength())
         .reduce(near(), Length::max)
@@ -276,8 +277,7 @@ record TableSection(
   private static void drawHandle(Scene scene, double x, double on) {
     scene.add(
         Stroke.of(
-            Line.FINE,
-            Outline.polyline(x - 6, on, x - 4, on - 16, x + 4, on - 16, x + 6, on)));
+            Line.FINE, Outline.polyline(x - 6, on, x - 4, on - 16, x + 4, on - 16, x + 6, on)));
   }
 
   private double handle(Scene scene, double left, double right) {
@@ -414,5 +414,4 @@ record TableSection(
     }
     return said;
   }
-
 }
