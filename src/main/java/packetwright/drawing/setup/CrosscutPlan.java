@@ -223,11 +223,7 @@ record CrosscutPlan(
 
   private void drawClamp(Scene scene, double wide, double shown) {
     if (setUp.uses(Control.CLAMPS)) {
-      double x = clampX(scene, shown);
-      double y = wide / 2;
-      scene.box(1, Line.FINE, new Area(x - 3, -8, x + 3, y));
-      scene.fill(1, x - 5, y - 5, x + 5, y - 5, x + 5, y + 5, x - 5, y + 5);
-      scene.circle(Line.VISIBLE, x, y, 7);
+      Holds.clampFromAbove(scene, clampX(scene, shown), wide / 2);
     }
   }
 

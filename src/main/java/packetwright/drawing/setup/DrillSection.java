@@ -99,8 +99,7 @@ record DrillSection(SetUp setUp, Length thickness, Bore bore) implements View {
     scene.box(Cutter.TONE, Line.FINE, new Area(-half + 0.9, -thick - 26, half - 0.9, deep - thick));
     double chuck = Math.max(9, Math.min(half, 14));
     scene.box(1, Line.FINE, new Area(-chuck, -thick - 44, chuck, -thick - 26));
-    scene.box(1, Line.FINE, new Area(left + 8, -thick - 6, left + 26, -thick - 0.9));
-    scene.box(1, Line.FINE, new Area(left + 14, -thick - 26, left + 20, -thick - 6));
+    Holds.clamp(scene, left + 17, -thick);
     dimension(scene, thick, left, half);
     label(scene, left, right, new double[] {thick, half, under});
     scene.caption(Inscription.of(Face.ITALIC, setUp.say("view.front")));

@@ -26,7 +26,7 @@ record JointerView(SetUp setUp, Length height, Setting depth) implements View {
   /** A true depth of cut would be no more than the width of a line. */
   private static final double STEP = 6;
 
-  private static final double REACH = 82;
+  private static final double REACH = 70;
   private static final double HEAD = 13;
 
   /** A board that stands higher is drawn at a smaller scale. */
@@ -55,13 +55,13 @@ record JointerView(SetUp setUp, Length height, Setting depth) implements View {
       scene.refuse();
     }
     scene.box(0.95, Line.FINE, new Area(-REACH, Math.min(top, -30) - 14, REACH, STEP));
-    scene.fill(1, -68, top, 68, top, 68, STEP, HEAD, STEP, 0, 0, -68, 0);
-    scene.stroke(Line.VISIBLE, -68, top, 68, top);
-    scene.stroke(Line.FINE, 0, 0, -68, 0);
-    scene.breakLine(-68, top, 0);
-    scene.breakLine(68, top, STEP);
+    scene.fill(1, -58, top, 58, top, 58, STEP, HEAD, STEP, 0, 0, -58, 0);
+    scene.stroke(Line.VISIBLE, -58, top, 58, top);
+    scene.stroke(Line.FINE, 0, 0, -58, 0);
+    scene.breakLine(-58, top, 0);
+    scene.breakLine(58, top, STEP);
     scene.fill(1, -REACH, 0, REACH, 0, REACH, 24, -REACH, 24);
-    scene.fill(1, HEAD, 0, 68, 0, 68, STEP, HEAD, STEP);
+    scene.fill(1, HEAD, 0, 58, 0, 58, STEP, HEAD, STEP);
     scene.circle(Line.FINE, 0, HEAD, HEAD);
     scene.circle(Line.FINE, 0, HEAD, 2);
     for (int knife = 0; knife < 3; knife++) {
@@ -82,7 +82,7 @@ record JointerView(SetUp setUp, Length height, Setting depth) implements View {
 
   private void drawBlocks(Scene scene, double top) {
     if (setUp.uses(Control.PUSH_BLOCK) || isFace()) {
-      for (double x : isFace() ? new double[] {-42, 46} : new double[] {48}) {
+      for (double x : isFace() ? new double[] {-36, 38} : new double[] {38}) {
         scene.box(1, Line.FINE, new Area(x - 18, top - 9, x + 18, top - 0.9));
         scene.box(1, Line.FINE, new Area(x - 5, top - 22, x + 5, top - 9));
       }
@@ -105,13 +105,13 @@ record JointerView(SetUp setUp, Length height, Setting depth) implements View {
 
   private void label(Scene scene, double top) {
     scene.label(setUp.say("cutterhead"), 3, HEAD + 4, -30, 2 * HEAD + 14);
-    scene.label(setUp.say("infeed"), 48, STEP, 44, 24);
-    scene.label(setUp.say("outfeed"), -60, 0, -58, 16);
+    scene.label(setUp.say("infeed"), 44, STEP, 46, 24);
+    scene.label(setUp.say("outfeed"), -52, 0, -50, 16);
     scene.label(setUp.say("jointer.guard"), -HEAD - 3, -6, -52, -14);
     scene.label(setUp.say("feed"), 34, top / 2, 34, top / 2 - 9);
     scene.name(setUp.say("fence"), -REACH + 22, Math.min(top, -30) - 7);
     if (setUp.uses(Control.PUSH_BLOCK) || isFace()) {
-      scene.label(setUp.control(Control.PUSH_BLOCK), 51, top - 16, 78, top - 30);
+      scene.label(setUp.control(Control.PUSH_BLOCK), 41, top - 16, 68, top - 30);
     }
   }
 

@@ -18,9 +18,9 @@ import packetwright.wood.workpiece.Workpiece;
  * @param pass how much the last pass takes off
  */
 record PlanerView(SetUp setUp, Setting thickness, Length pass) implements View {
-  private static final double REACH = 76;
-  private static final double HEAD = 22;
-  private static final double ROLLER = 10;
+  private static final double REACH = 62;
+  private static final double HEAD = 20;
+  private static final double ROLLER = 8;
 
   /** Thicker wood is drawn at a smaller scale. */
   private static final double HIGHEST = 64;
@@ -70,10 +70,10 @@ record PlanerView(SetUp setUp, Setting thickness, Length pass) implements View {
       double cos = StrictMath.cos(turn);
       double sin = StrictMath.sin(turn);
       scene.stroke(
-          Line.VISIBLE, HEAD * cos, left - HEAD - HEAD * sin, 15 * cos, left - HEAD - 15 * sin);
+          Line.VISIBLE, HEAD * cos, left - HEAD - HEAD * sin, 13 * cos, left - HEAD - 13 * sin);
     }
-    scene.circle(Line.FINE, 44, comes - ROLLER, ROLLER);
-    scene.circle(Line.FINE, -44, left - ROLLER, ROLLER);
+    scene.circle(Line.FINE, 36, comes - ROLLER, ROLLER);
+    scene.circle(Line.FINE, -36, left - ROLLER, ROLLER);
     scene.arrow(REACH + 14, comes / 2, REACH - 4, comes / 2);
     scene.dimension(
         false,
@@ -89,8 +89,8 @@ record PlanerView(SetUp setUp, Setting thickness, Length pass) implements View {
                 thickness.value().asLength(),
                 setUp.said().inscription(thickness))));
     scene.label(setUp.say("cutterhead"), 4, left - HEAD - 6, 0, left - 2 * HEAD - 10);
-    scene.label(setUp.say("roller"), 44, comes - ROLLER - 4, 58, comes - 2 * ROLLER - 12);
-    scene.label(setUp.say("bed"), 50, 0, 56, 12);
+    scene.label(setUp.say("roller"), 36, comes - ROLLER - 4, 52, comes - 2 * ROLLER - 12);
+    scene.label(setUp.say("bed"), 42, 0, 48, 12);
     scene.label(setUp.say("feed"), REACH + 6, comes / 2, REACH + 4, comes / 2 - 18);
     scene.caption(Inscription.of(Face.ITALIC, setUp.say("planer.last")));
     scene.caption(

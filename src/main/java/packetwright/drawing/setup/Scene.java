@@ -31,6 +31,13 @@ final class Scene {
 
   private static final int SIDES = 48;
   private static final double MARGIN = 2;
+
+  /** How far from where it would like to stand a label looks for room first. */
+  private static final double CLOSE = 24;
+
+  /** How much more room labels get at each try, up or down. */
+  private static final double STEP = 12;
+
   private static final double SIZE = Inscription.LEAST_SIZE;
 
   /** Between lines of a caption. */
@@ -229,8 +236,8 @@ final class Scene {
       return null;
     }
     double dx = (WIDTH - extent.width()) / 2 - extent.left();
-    for (double room = 0; room <= spare; room += 6) {
-      for (double above = 0; above <= room; above += 6) {
+    for (double room = 0; room <= spare; room += STEP) {
+      for (double above : room == 0 ? new double[] {0} : new double[] {0, room / 2, room}) {
         double bottom = MARGIN + room + extent.height();
         Area bounds = new Area(MARGIN, MARGIN, WIDTH - MARGIN, bottom);
         List<Mark> placed = placed(dx, MARGIN + above - extent.top(), bounds);
@@ -281,23 +288,27 @@ final class Scene {
   }
 
   private static @Nullable Label label(Wanted wanted, Obstacles obstacles, Area bounds) {
-    Label inside = Label.centred(wanted.wishX, wanted.wishY, SIZE, wanted.text);
-    if (!wanted.isPointing
-        && inside.area().isWithin(bounds)
-        && obstacles.isFree(inside.area().grown(1))) {
-      return inside;
+    Label there = Label.centred(wanted.wishX, wanted.wishY, SIZE, wanted.text);
+    double clear = wanted.isPointing ? 2 : 1;
+    if (there.area().isWithin(bounds)
+        && obstacles.isFree(there.area().grown(clear))
+        && wanted.suits(there, obstacles)) {
+      return there;
     }
-    return obstacles.place(
-        wanted.text,
-        SIZE,
-        bounds,
-        new Obstacles.Wish(
-            wanted.wishX,
-            wanted.wishY,
-            label -> {
-              double[] leader = wanted.leader(label);
-              return !obstacles.crossesText(leader[0], leader[1], leader[2], leader[3]);
-            }));
+    Obstacles.Wish wish =
+        new Obstacles.Wish(wanted.wishX, wanted.wishY, label -> wanted.suits(label, obstacles));
+    // Most find room close by, and to look everywhere takes ten times as long.
+    Label near = obstacles.place(wanted.text, SIZE, around(there, bounds), wish);
+    return near == null ? obstacles.place(wanted.text, SIZE, bounds, wish) : near;
+  }
+
+  private static Area around(Label label, Area bounds) {
+    Area near = label.area().grown(CLOSE);
+    return new Area(
+        Math.max(near.left(), bounds.left()),
+        Math.max(near.top(), bounds.top()),
+        Math.min(near.right(), bounds.right()),
+        Math.min(near.bottom(), bounds.bottom()));
   }
 
   /** The captions, as many on a line as fit. */
@@ -334,6 +345,12 @@ final class Scene {
       Inscription text, double x, double y, double wishX, double wishY, boolean isPointing) {
     Wanted moved(double dx, double dy) {
       return new Wanted(text, x + dx, y + dy, wishX + dx, wishY + dy, isPointing);
+    }
+
+    /** Whether the line to what it names runs through no other text. */
+    boolean suits(Label label, Obstacles obstacles) {
+      double[] leader = leader(label);
+      return !obstacles.crossesText(leader[0], leader[1], leader[2], leader[3]);
     }
 
     /** From the nearest place beside its label to what it names. */

@@ -37,7 +37,7 @@ record SlantView(SetUp setUp, Solid solid, Slope slope, Side against, Side end) 
   private static final double PAST = 22;
 
   /** How much of a long piece is drawn beyond the cut. */
-  private static final double BEYOND = 120;
+  private static final double BEYOND = 96;
 
   static @Nullable SlantView of(SetUp setUp) {
     Workpiece piece = setUp.piece();
@@ -180,13 +180,9 @@ record SlantView(SetUp setUp, Solid solid, Slope slope, Side against, Side end) 
     if (setUp.uses(Control.CLAMPS)) {
       double x = clampX(cut, right);
       if (isMiter()) {
-        scene.box(1, Line.FINE, new Area(x - 3, -8, x + 3, far / 2));
-        scene.fill(
-            1, x - 5, far / 2 - 5, x + 5, far / 2 - 5, x + 5, far / 2 + 5, x - 5, far / 2 + 5);
-        scene.circle(Line.VISIBLE, x, far / 2, 7);
+        Holds.clampFromAbove(scene, x, far / 2);
       } else {
-        scene.box(1, Line.FINE, new Area(x - 9, far - 6, x + 9, far - 0.9));
-        scene.box(1, Line.FINE, new Area(x - 3, far - 24, x + 3, far - 6));
+        Holds.clamp(scene, x, far);
       }
     }
   }
@@ -212,7 +208,7 @@ record SlantView(SetUp setUp, Solid solid, Slope slope, Side against, Side end) 
                   scene.points(by()),
                   at,
                   at + push,
-                  false,
+                  true,
                   by(),
                   setUp.said().inscription(setting))));
     }
@@ -233,7 +229,7 @@ record SlantView(SetUp setUp, Solid solid, Slope slope, Side against, Side end) 
       double bladeX = cut[1] + (cut[1] - nearX) / far * 14 - 1;
       scene.label(blade(), bladeX, far + 14, bladeX + 34, far + 18);
     } else {
-      scene.label(setUp.say("table"), right - 20, 0.9, right - 14, 14);
+      scene.label(setUp.say("table"), -22, 0.9, -24, 16);
       scene.label(setUp.say("down." + against.word()), right * 0.6, 0, right * 0.55, 14);
       double bladeX = cut[1] + (cut[1] - nearX) / far * -14 - 1;
       scene.label(blade(), bladeX, far - 14, bladeX + 36, far - 16);

@@ -10,8 +10,6 @@ import packetwright.drawing.lettering.Face;
 import packetwright.drawing.sheet.Area;
 import packetwright.drawing.sheet.Inscription;
 import packetwright.drawing.sheet.Line;
-import packetwright.drawing.sheet.Outline;
-import packetwright.drawing.sheet.Stroke;
 import packetwright.text.measure.Length;
 import packetwright.wood.part.Removal;
 import packetwright.wood.part.Solid;
@@ -219,7 +217,7 @@ record TableSection(
     double farX = -scene.points(far());
     if (guide == Guide.STOP) {
       double x = Math.min((left + farX) / 2, farX - 14);
-      drawClamp(scene, x, -thick);
+      Holds.clamp(scene, x, -thick);
     } else if (isThrough) {
       double guardRight = Math.min(nearX + 16, nearX / 2 - 8);
       double top = -scene.points(height) - 16;
@@ -242,42 +240,20 @@ record TableSection(
           foot);
       if (setUp.uses(Control.PUSH_BLOCK)) {
         double wide = Math.min(34, -(guardRight + 4) - 3);
-        scene.box(1, Line.FINE, new Area(-3 - wide, -thick - 11, -3, -thick - 0.9));
-        drawHandle(scene, -3 - wide / 2, -thick - 11);
+        Holds.block(scene, new double[] {-3 - wide, -3}, -3 - wide / 2, -thick);
       } else {
-        drawStick(scene, nearX / 2 + 2, -thick);
+        Holds.stick(scene, nearX / 2 + 2, -thick);
       }
     } else {
       drawBlock(scene, left, -thick);
     }
   }
 
-  private static void drawStick(Scene scene, double x, double on) {
-    scene.add(
-        Stroke.of(
-            Line.VISIBLE,
-            Outline.polyline(
-                x - 3.5, on, x - 3.5, on - 40, x, on - 44, x + 3.5, on - 40, x + 3.5, on)));
-  }
-
-  private static void drawClamp(Scene scene, double x, double on) {
-    scene.box(1, Line.FINE, new Area(x - 8, on - 5, x + 8, on - 0.9));
-    scene.box(1, Line.FINE, new Area(x - 2.5, on - 27, x + 2.5, on - 5));
-    scene.stroke(Line.VISIBLE, x - 8, on - 27, x + 8, on - 27);
-  }
-
   /** The handle stands beside the line of the cutter, not over it. */
   private void drawBlock(Scene scene, double left, double on) {
     double right = -3;
     double end = Math.max(left + 4, right - 96);
-    scene.box(1, Line.FINE, new Area(end, on - 12, right, on - 0.9));
-    drawHandle(scene, handle(scene, end, right), on - 12);
-  }
-
-  private static void drawHandle(Scene scene, double x, double on) {
-    scene.add(
-        Stroke.of(
-            Line.FINE, Outline.polyline(x - 6, on, x - 4, on - 16, x + 4, on - 16, x + 6, on)));
+    Holds.block(scene, new double[] {end, right}, handle(scene, end, right), on);
   }
 
   private double handle(Scene scene, double left, double right) {
@@ -355,7 +331,7 @@ record TableSection(
       scene.label(
           hold(), stick, -thick - (isBlock ? 6 : 24), stick + (isBlock ? -30 : 38), -thick - 26);
       if (beyondIsWaste()) {
-        scene.label(setUp.say("waste"), left + 1.5, -thick / 2, left - 20, -thick / 2);
+        scene.label(setUp.say("waste"), left + 1.5, -1, left - 8, 9);
       }
     } else if (guide == Guide.FENCE) {
       scene.label(hold(), left + 14, -thick - 6, left - 10, -thick - 22);

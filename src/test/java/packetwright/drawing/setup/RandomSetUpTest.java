@@ -1,6 +1,7 @@
 package packetwright.drawing.setup;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -43,7 +44,7 @@ class RandomSetUpTest {
   private static final Lesson NEST = lesson("nest-box own shop");
 
   private static Lesson lesson(String name) {
-    return SampleRuns.all().entrySet().stream()
+    return SampleRuns.inOwnShops().entrySet().stream()
         .filter(e -> e.getKey().startsWith(name))
         .map(Map.Entry::getValue)
         .findFirst()
@@ -85,26 +86,23 @@ class RandomSetUpTest {
         null);
   }
 
-  private static void check(OperationRun run, Shop shop, int atLeast) {
-    for (Rule rule : List.of(INCH, METRIC)) {
-      List<Drawn> figures = SetUpFigure.drawn(run, shop, rule, WORDS);
-      assertThat(figures).hasSizeGreaterThanOrEqualTo(atLeast);
-      for (Drawn drawn : figures) {
-        SheetReading.of(drawn.sheet()).assertLegible(drawn.sheet());
-        assertThat(drawn.sheet().width()).isLessThanOrEqualTo(3.4 * 72);
-        assertThat(drawn.sheet().height()).isLessThanOrEqualTo(2.6 * 72 + 0.01);
-        for (Scene.Measured measured : drawn.scene().measured()) {
-          assertThat(measured.points())
-              .isCloseTo(
-                  drawn.scene().points(measured.value()),
-                  org.assertj.core.api.Assertions.within(1e-6));
-        }
+  private static void check(OperationRun run, Shop shop, Rule rule, int atLeast) {
+    List<Drawn> figures = SetUpFigure.drawn(run, shop, rule, WORDS);
+    assertThat(figures).hasSizeGreaterThanOrEqualTo(atLeast);
+    for (Drawn drawn : figures) {
+      SheetReading.of(drawn.sheet()).assertLegible(drawn.sheet());
+      assertThat(drawn.sheet().width()).isLessThanOrEqualTo(3.4 * 72);
+      assertThat(drawn.sheet().height()).isLessThanOrEqualTo(2.6 * 72 + 0.01);
+      for (Scene.Measured measured : drawn.scene().measured()) {
+        assertThat(measured.points())
+            .isCloseTo(drawn.scene().points(measured.value()), within(1e-6));
       }
     }
   }
 
-  @Property(tries = 300, seed = "501")
+  @Property(tries = 120, seed = "501")
   void rips(
+      @ForAll boolean isMetric,
       @ForAll @IntRange(min = 64, max = 64 * 24) int fence,
       @ForAll @IntRange(min = 1, max = 64 * 12) int beyond,
       @ForAll @IntRange(min = 12, max = 64 * 2) int thickness) {
@@ -115,11 +113,13 @@ class RandomSetUpTest {
     check(
         with(run, before, after, List.of(setting("fence", sixtyFourths(fence), "near"))),
         BOX.shop(),
+        isMetric ? METRIC : INCH,
         1);
   }
 
-  @Property(tries = 300, seed = "502")
+  @Property(tries = 120, seed = "502")
   void grooves(
+      @ForAll boolean isMetric,
       @ForAll @IntRange(min = 0, max = 64 * 6) int fence,
       @ForAll @IntRange(min = 8, max = 58) int width,
       @ForAll @IntRange(min = 4, max = 48) int height,
@@ -159,8 +159,9 @@ class RandomSetUpTest {
     check(with(run, before, after, settings), BOX.shop(), 1);
   }
 
-  @Property(tries = 200, seed = "503")
+  @Property(tries = 120, seed = "503")
   void dadoesAtAStop(
+      @ForAll boolean isMetric,
       @ForAll @IntRange(min = 0, max = 64 * 20) int stop,
       @ForAll @IntRange(min = 16, max = 48) int cutter,
       @ForAll @IntRange(min = 4, max = 30) int height,
@@ -187,11 +188,13 @@ class RandomSetUpTest {
                 setting("stop", sixtyFourths(stop), "near"),
                 setting("height", sixtyFourths(height), ""))),
         STOOL.shop(),
+        isMetric ? METRIC : INCH,
         1);
   }
 
-  @Property(tries = 300, seed = "504")
+  @Property(tries = 120, seed = "504")
   void crosscuts(
+      @ForAll boolean isMetric,
       @ForAll @IntRange(min = 64, max = 64 * 60) int stop,
       @ForAll @IntRange(min = 1, max = 64 * 60) int beyond,
       @ForAll @IntRange(min = 48, max = 64 * 12) int width) {
@@ -202,11 +205,13 @@ class RandomSetUpTest {
     check(
         with(run, before, after, List.of(setting("stop", sixtyFourths(stop), "near"))),
         BOX.shop(),
+        isMetric ? METRIC : INCH,
         1);
   }
 
-  @Property(tries = 200, seed = "505")
+  @Property(tries = 120, seed = "505")
   void squaredEnds(
+      @ForAll boolean isMetric,
       @ForAll @IntRange(min = 8, max = 64 * 3) int trim,
       @ForAll @IntRange(min = 128, max = 64 * 60) int beyond,
       @ForAll @IntRange(min = 48, max = 64 * 12) int width) {
@@ -218,8 +223,9 @@ class RandomSetUpTest {
         with(run, before, after, List.of(setting("trim", sixtyFourths(trim), ""))), BOX.shop(), 1);
   }
 
-  @Property(tries = 200, seed = "506")
+  @Property(tries = 120, seed = "506")
   void milling(
+      @ForAll boolean isMetric,
       @ForAll @IntRange(min = 16, max = 64 * 3) int thickness,
       @ForAll @IntRange(min = 1, max = 4) int pass,
       @ForAll @IntRange(min = 64, max = 64 * 12) int width) {
@@ -235,6 +241,7 @@ class RandomSetUpTest {
     check(
         with(like(BOX, Verb.PLANE_TO_THICKNESS, MachineKind.PLANER), before, after, settings),
         BOX.shop(),
+        isMetric ? METRIC : INCH,
         1);
     check(
         with(
@@ -243,11 +250,13 @@ class RandomSetUpTest {
             after,
             List.of(setting("amount", sixtyFourths(pass), ""))),
         BOX.shop(),
+        isMetric ? METRIC : INCH,
         1);
   }
 
-  @Property(tries = 200, seed = "507")
+  @Property(tries = 120, seed = "507")
   void holes(
+      @ForAll boolean isMetric,
       @ForAll @IntRange(min = 8, max = 64 * 2) int diameter,
       @ForAll @IntRange(min = 4, max = 64 * 10) int inset,
       @ForAll @IntRange(min = 4, max = 64 * 6) int across,
@@ -270,11 +279,13 @@ class RandomSetUpTest {
                 setting("across", y, "bottom"),
                 setting("diameter", sixtyFourths(diameter), ""))),
         NEST.shop(),
+        isMetric ? METRIC : INCH,
         2);
   }
 
-  @Property(tries = 200, seed = "508")
+  @Property(tries = 120, seed = "508")
   void slantedEnds(
+      @ForAll boolean isMetric,
       @ForAll @IntRange(min = 8, max = 64 * 4) int by,
       @ForAll @IntRange(min = 64, max = 64 * 9) int width,
       @ForAll @IntRange(min = 64 * 6, max = 64 * 20) int length,
@@ -290,6 +301,7 @@ class RandomSetUpTest {
     check(
         with(run, before, before.minus(slant), List.of(setting("by", sixtyFourths(by), "right"))),
         NEST.shop(),
+        isMetric ? METRIC : INCH,
         1);
   }
 }
