@@ -72,13 +72,13 @@ record BandSawView(SetUp setUp, Length thickness, Length width, @Nullable Settin
                   false,
                   fence.value().asLength(),
                   setUp.said().inscription(fence))));
-      scene.name(setUp.say("fence"), reach + FENCE / 2, -thick / 2 - 8);
+      scene.name(setUp.text("fence"), reach + FENCE / 2, -thick / 2 - 8);
     }
-    scene.label(setUp.say("cutter.band_saw"), -kerf / 2, 16, -28, 16);
-    scene.label(setUp.say("guide"), 6, above - 8, 62, above - 8);
-    scene.label(setUp.say("guide.guard"), -kerf - 4, above - 28, -44, above - 30);
-    scene.label(setUp.say("table"), right - 10, 0.9, right - 4, 14);
-    scene.caption(Inscription.of(Face.ITALIC, setUp.say("view.front")));
+    scene.label(setUp.text("cutter.band_saw"), -kerf / 2, 16, -28, 16);
+    scene.label(setUp.text("guide"), 6, above - 8, 62, above - 8);
+    scene.label(setUp.text("guide.guard"), -kerf - 4, above - 28, -44, above - 30);
+    scene.label(setUp.text("table"), right - 10, 0.9, right - 4, 14);
+    scene.caption(Inscription.of(Face.ITALIC, setUp.text("view.front")));
     scene.caption(
         Inscription.of(Face.ITALIC, scene.scale().phrase(setUp.rule().unit(), setUp.words())));
   }

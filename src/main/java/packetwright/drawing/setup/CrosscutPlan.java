@@ -131,7 +131,7 @@ record CrosscutPlan(
     drawClamp(scene, wide, shown);
     dimension(scene);
     label(scene, wide, shown);
-    scene.caption(Inscription.of(Face.ITALIC, setUp.say("view.above")));
+    scene.caption(Inscription.of(Face.ITALIC, setUp.text("view.above")));
     Side against = edge;
     if (against != null) {
       scene.caption(Inscription.of(Face.ITALIC, setUp.sentence("at_fence." + against.word())));
@@ -258,32 +258,32 @@ record CrosscutPlan(
     double finish = way() * shown;
     double bladeX = (near + far) / 2;
     scene.label(
-        setUp.say("cutter." + setUp.tool().word()),
+        setUp.text("cutter." + setUp.tool().word()),
         bladeX,
         wide + BLADE_PAST - 2,
         bladeX,
         wide + 32);
     if (handDistance().signum() > 0) {
       double x = bladeX - way() * Math.min(44, scene.points(handDistance()) / 2);
-      scene.label(setUp.say("no_hands"), x, wide + 11);
+      scene.label(setUp.text("no_hands"), x, wide + 11);
     }
     if (isStopped()) {
-      scene.label(setUp.say("stop"), -way() * STOP / 2, 14, -way() * STOP / 2, wide + 20);
+      scene.label(setUp.text("stop"), -way() * STOP / 2, 14, -way() * STOP / 2, wide + 20);
     }
-    scene.name(setUp.say("fence"), (far + finish) / 2 + way() * 6, -FENCE / 2 - 0.5);
+    scene.name(setUp.text("fence"), (far + finish) / 2 + way() * 6, -FENCE / 2 - 0.5);
     String kept = piece(0);
     if (isTrim()) {
-      scene.label(setUp.say("waste"), near / 2, wide - 2, near / 2, wide + 12);
+      scene.label(setUp.text("waste"), near / 2, wide - 2, near / 2, wide + 12);
       scene.name(kept, (far + finish) / 2, wide * 0.72);
     } else {
       scene.name(kept, near / 2, wide * 0.75);
       if (setUp.run().after().size() > 1 || wood.length().signum() == 0) {
-        scene.name(setUp.say("rest"), (far + finish) / 2, wide / 2);
+        scene.name(setUp.text("rest"), (far + finish) / 2, wide / 2);
       }
     }
     if (setUp.uses(Control.CLAMPS)) {
       double x = clampX(scene, shown);
-      scene.label(setUp.say("clamp"), x, wide / 2, x + 24, wide / 2);
+      scene.label(setUp.text("clamp"), x, wide / 2, x + 24, wide / 2);
     }
   }
 

@@ -100,7 +100,7 @@ record CurvePlan(SetUp setUp, Solid before, Solid after, Side side, Box first) i
     scene.arrow(wide / 2, tall + 40, wide / 2, tall + 8);
     dimension(scene, start, end);
     label(scene, wide, tall, new double[] {start, end});
-    scene.caption(Inscription.of(Face.ITALIC, setUp.say("view.above")));
+    scene.caption(Inscription.of(Face.ITALIC, setUp.text("view.above")));
     scene.caption(
         Inscription.of(Face.ITALIC, scene.scale().phrase(setUp.rule().unit(), setUp.words())));
   }
@@ -153,17 +153,17 @@ record CurvePlan(SetUp setUp, Solid before, Solid after, Side side, Box first) i
     double depth = scene.points(first.extent(side.axis()));
     double middle = (cut[0] + cut[1]) / 2;
     boolean isCurve = setUp.setting("rise") != null;
-    scene.label(setUp.say("cutter." + setUp.tool().word()), 0, cut[0], 44, cut[0] + 12);
+    scene.label(setUp.text("cutter." + setUp.tool().word()), 0, cut[0], 44, cut[0] + 12);
     scene.label(
-        setUp.say("line"),
+        setUp.text("line"),
         isCurve ? depth : depth * 0.3,
         isCurve ? middle : cut[0] + depth * 0.3,
         wide * 0.55,
         tall * 0.4);
     if (isCurve) {
-      scene.name(setUp.say("waste"), depth / 2, middle + 10);
+      scene.name(setUp.text("waste"), depth / 2, middle + 10);
     }
-    scene.label(setUp.say("feed"), wide / 2, tall + 30, wide / 2 + 24, tall + 30);
+    scene.label(setUp.text("feed"), wide / 2, tall + 30, wide / 2 + 24, tall + 30);
   }
 
   @Override

@@ -65,7 +65,7 @@ record DrillPlan(SetUp setUp, Solid solid, List<Bore> bores, Side face) implemen
       scene.stroke(Line.FINE, x, y - radius - 4, x, y + radius + 4);
     }
     dimension(scene, bottom);
-    scene.text(Inscription.of(Face.REGULAR, setUp.say("up." + face.word())), right / 2, bottom / 2);
+    scene.text(Inscription.of(Face.REGULAR, setUp.text("up." + face.word())), right / 2, bottom / 2);
     Setting diameter = setUp.setting("diameter");
     if (diameter != null) {
       Bore first = bores.get(0);
@@ -74,7 +74,7 @@ record DrillPlan(SetUp setUp, Solid solid, List<Bore> bores, Side face) implemen
       double y = y(scene, first.centre().y()) - radius;
       scene.label(setUp.said().inscription(diameter), x, y, x + 40, y - 14);
     }
-    scene.caption(Inscription.of(Face.ITALIC, setUp.say("view.above")));
+    scene.caption(Inscription.of(Face.ITALIC, setUp.text("view.above")));
     scene.caption(
         Inscription.of(Face.ITALIC, scene.scale().phrase(setUp.rule().unit(), setUp.words())));
   }

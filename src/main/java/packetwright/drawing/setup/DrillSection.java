@@ -102,7 +102,7 @@ record DrillSection(SetUp setUp, Length thickness, Bore bore) implements View {
     Holds.clamp(scene, left + 17, -thick);
     dimension(scene, thick, left, half);
     label(scene, left, right, new double[] {thick, half, under});
-    scene.caption(Inscription.of(Face.ITALIC, setUp.say("view.front")));
+    scene.caption(Inscription.of(Face.ITALIC, setUp.text("view.front")));
     scene.caption(
         Inscription.of(Face.ITALIC, scene.scale().phrase(setUp.rule().unit(), setUp.words())));
   }
@@ -150,12 +150,12 @@ record DrillSection(SetUp setUp, Length thickness, Bore bore) implements View {
   private void label(Scene scene, double left, double right, double[] at) {
     double thick = at[0];
     double under = at[2];
-    scene.label(setUp.say("cutter.drill"), at[1] - 2, -thick - 16, at[1] + 26, -thick - 18);
-    scene.label(setUp.say("clamp"), left + 17, -thick - 20, left - 10, -thick - 24);
+    scene.label(setUp.text("cutter.drill"), at[1] - 2, -thick - 16, at[1] + 26, -thick - 18);
+    scene.label(setUp.text("clamp"), left + 17, -thick - 20, left - 10, -thick - 24);
     if (under > 0) {
       scene.name(setUp.control(Control.BACKER), left + 30, under / 2 + 0.5);
     }
-    scene.label(setUp.say("table"), right + 8, under + 0.9, right + 2, under + 12);
+    scene.label(setUp.text("table"), right + 8, under + 0.9, right + 2, under + 12);
   }
 
   @Override

@@ -57,18 +57,18 @@ record HandRouterPlan(SetUp setUp, Solid solid, List<Side> sides) implements Vie
       for (double x : new double[] {right * 0.3, right * 0.7}) {
         scene.circle(Line.FINE, x, bottom / 2, 5);
       }
-      scene.label(setUp.say("clamp"), right * 0.7, bottom / 2, right * 0.7 + 30, bottom / 2);
+      scene.label(setUp.text("clamp"), right * 0.7, bottom / 2, right * 0.7 + 30, bottom / 2);
     }
     scene.label(
-        setUp.say("feed"),
+        setUp.text("feed"),
         way(sides.get(0), right, bottom)[0],
         way(sides.get(0), right, bottom)[1],
         right / 2,
         bottom + 26);
-    scene.caption(Inscription.of(Face.ITALIC, setUp.say("view.above")));
+    scene.caption(Inscription.of(Face.ITALIC, setUp.text("view.above")));
     scene.caption(
         Inscription.of(Face.ITALIC, scene.scale().phrase(setUp.rule().unit(), setUp.words())));
-    scene.caption(Inscription.of(Face.ITALIC, setUp.say("round")));
+    scene.caption(Inscription.of(Face.ITALIC, setUp.text("round")));
     for (Setting setting : setUp.run().settings()) {
       boolean isDrawn = setting.name().equals("fence") || setting.name().equals("stop");
       if (!isDrawn) {
@@ -134,6 +134,6 @@ record HandRouterPlan(SetUp setUp, Solid solid, List<Side> sides) implements Vie
 
   @Override
   public List<String> alternative() {
-    return List.of(setUp.say("round"));
+    return List.of(setUp.text("round"));
   }
 }

@@ -104,23 +104,23 @@ record JointerView(SetUp setUp, Length height, Setting depth) implements View {
   }
 
   private void label(Scene scene, double top) {
-    scene.label(setUp.say("cutterhead"), 3, HEAD + 4, -30, 2 * HEAD + 14);
-    scene.label(setUp.say("infeed"), 44, STEP, 46, 24);
-    scene.label(setUp.say("outfeed"), -52, 0, -50, 16);
-    scene.label(setUp.say("jointer.guard"), -HEAD - 3, -6, -52, -14);
-    scene.label(setUp.say("feed"), 34, top / 2, 34, top / 2 - 9);
-    scene.name(setUp.say("fence"), -REACH + 22, Math.min(top, -30) - 7);
+    scene.label(setUp.text("cutterhead"), 3, HEAD + 4, -30, 2 * HEAD + 14);
+    scene.label(setUp.text("infeed"), 44, STEP, 46, 24);
+    scene.label(setUp.text("outfeed"), -52, 0, -50, 16);
+    scene.label(setUp.text("jointer.guard"), -HEAD - 3, -6, -52, -14);
+    scene.label(setUp.text("feed"), 34, top / 2, 34, top / 2 - 9);
+    scene.name(setUp.text("fence"), -REACH + 22, Math.min(top, -30) - 7);
     if (setUp.uses(Control.PUSH_BLOCK) || isFace()) {
       scene.label(setUp.control(Control.PUSH_BLOCK), 41, top - 16, 68, top - 30);
     }
   }
 
   private void caption(Scene scene) {
-    scene.caption(Inscription.of(Face.ITALIC, setUp.say("view.front")));
+    scene.caption(Inscription.of(Face.ITALIC, setUp.text("view.front")));
     if (!isFace()) {
       scene.caption(Inscription.of(Face.ITALIC, setUp.sentence("at_fence." + against().word())));
     }
-    scene.caption(Inscription.of(Face.ITALIC, setUp.say("jointer.enlarged")));
+    scene.caption(Inscription.of(Face.ITALIC, setUp.text("jointer.enlarged")));
     for (Setting setting : setUp.run().settings()) {
       if (!setting.equals(depth)) {
         scene.caption(setUp.said().caption(setting));

@@ -88,11 +88,11 @@ record PlanerView(SetUp setUp, Setting thickness, Length pass) implements View {
                 false,
                 thickness.value().asLength(),
                 setUp.said().inscription(thickness))));
-    scene.label(setUp.say("cutterhead"), 4, left - HEAD - 6, 0, left - 2 * HEAD - 10);
-    scene.label(setUp.say("roller"), 36, comes - ROLLER - 4, 52, comes - 2 * ROLLER - 12);
-    scene.label(setUp.say("bed"), 42, 0, 48, 12);
-    scene.label(setUp.say("feed"), REACH + 6, comes / 2, REACH + 4, comes / 2 - 18);
-    scene.caption(Inscription.of(Face.ITALIC, setUp.say("planer.last")));
+    scene.label(setUp.text("cutterhead"), 4, left - HEAD - 6, 0, left - 2 * HEAD - 10);
+    scene.label(setUp.text("roller"), 36, comes - ROLLER - 4, 52, comes - 2 * ROLLER - 12);
+    scene.label(setUp.text("bed"), 42, 0, 48, 12);
+    scene.label(setUp.text("feed"), REACH + 6, comes / 2, REACH + 4, comes / 2 - 18);
+    scene.caption(Inscription.of(Face.ITALIC, setUp.text("planer.last")));
     scene.caption(
         Inscription.of(Face.ITALIC, scene.scale().phrase(setUp.rule().unit(), setUp.words())));
     for (Setting setting : setUp.run().settings()) {
@@ -104,6 +104,6 @@ record PlanerView(SetUp setUp, Setting thickness, Length pass) implements View {
 
   @Override
   public List<String> alternative() {
-    return List.of(setUp.say("planer.last"));
+    return List.of(setUp.text("planer.last"));
   }
 }

@@ -77,15 +77,15 @@ record ProfileSection(SetUp setUp, Solid before, Solid after, Side guided, Side 
       }
     }
     scene.dimension(true, BELOW, 1, level);
-    scene.name(setUp.say("fence"), FENCE / 2, top / 2 - 8);
-    scene.label(setUp.say("cutter.router_table"), 6, BELOW - 3, 34, BELOW + 10);
-    scene.label(setUp.say("table"), left - 4, 0.9, left - 4, 12);
-    scene.label(setUp.say("down." + down.word()), left + 20, 0, left + 24, 24);
-    scene.label(setUp.say("at_fence." + guided.word()), -1, -thick, -40, top - 8);
+    scene.name(setUp.text("fence"), FENCE / 2, top / 2 - 8);
+    scene.label(setUp.text("cutter.router_table"), 6, BELOW - 3, 34, BELOW + 10);
+    scene.label(setUp.text("table"), left - 4, 0.9, left - 4, 12);
+    scene.label(setUp.text("down." + down.word()), left + 20, 0, left + 24, 24);
+    scene.label(setUp.text("at_fence." + guided.word()), -1, -thick, -40, top - 8);
     if (setUp.uses(Control.PUSH_BLOCK)) {
       scene.label(setUp.control(Control.PUSH_BLOCK), left + 14, -thick - 7, left - 8, -thick - 24);
     }
-    scene.caption(Inscription.of(Face.ITALIC, setUp.say("view.router")));
+    scene.caption(Inscription.of(Face.ITALIC, setUp.text("view.router")));
     scene.caption(
         Inscription.of(Face.ITALIC, scene.scale().phrase(setUp.rule().unit(), setUp.words())));
     for (Setting setting : setUp.run().settings()) {

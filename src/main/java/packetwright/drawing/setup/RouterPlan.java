@@ -69,18 +69,18 @@ record RouterPlan(SetUp setUp, Length width, Length middle, Length diameter, boo
     drawTurn(scene, y, radius + 7);
     double feedY = Math.max(y + radius + 18, wide * 0.7);
     scene.arrow(70, feedY, 28, feedY);
-    scene.label(setUp.say("feed"), 50, feedY, 82, feedY);
-    scene.label(setUp.say("turn"), -radius - 5, y + 6, -72, wide + 14);
-    scene.name(setUp.say("fence"), 56, -FENCE / 2 - 0.5);
-    scene.label(setUp.say("cutter.router_table"), 0, y, 0, -FENCE - 12);
+    scene.label(setUp.text("feed"), 50, feedY, 82, feedY);
+    scene.label(setUp.text("turn"), -radius - 5, y + 6, -72, wide + 14);
+    scene.name(setUp.text("fence"), 56, -FENCE / 2 - 0.5);
+    scene.label(setUp.text("cutter.router_table"), 0, y, 0, -FENCE - 12);
     if (setUp.uses(Control.PUSH_BLOCK)) {
       scene.box(1, Line.FINE, new Area(HALF - 32, 4, HALF - 8, Math.min(26, wide - 3)));
       scene.label(setUp.control(Control.PUSH_BLOCK), HALF - 14, 10, HALF - 10, -FENCE - 12);
     }
-    scene.caption(Inscription.of(Face.ITALIC, setUp.say("view.above")));
+    scene.caption(Inscription.of(Face.ITALIC, setUp.text("view.above")));
     scene.caption(
         Inscription.of(Face.ITALIC, scene.scale().phrase(setUp.rule().unit(), setUp.words())));
-    scene.caption(Inscription.of(Face.ITALIC, setUp.say("against")));
+    scene.caption(Inscription.of(Face.ITALIC, setUp.text("against")));
   }
 
   /** From above, a bit that comes up through a table turns counterclockwise. */
@@ -110,6 +110,6 @@ record RouterPlan(SetUp setUp, Length width, Length middle, Length diameter, boo
 
   @Override
   public List<String> alternative() {
-    return List.of(setUp.say("against"));
+    return List.of(setUp.text("against"));
   }
 }

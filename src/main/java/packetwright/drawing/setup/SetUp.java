@@ -54,13 +54,13 @@ record SetUp(OperationRun run, MachineKind tool, Shop shop, Rule rule, Words wor
   }
 
   /** A phrase of the figures. */
-  String say(String key) {
+  String text(String key) {
     return words.plain("setup." + key);
   }
 
   /** The same as a sentence. */
   String sentence(String key) {
-    String said = say(key);
+    String said = text(key);
     int first = said.offsetByCodePoints(0, 1);
     return words.plain(
         "setup.sentence",

@@ -219,22 +219,22 @@ record SlantView(SetUp setUp, Solid solid, Slope slope, Side against, Side end) 
     if (setUp.uses(Control.CLAMPS)) {
       double x = clampX(cut, right);
       double y = isMiter() ? far / 2 : far - 16;
-      scene.label(setUp.say("clamp"), x + 3, y, x + 24, isMiter() ? y + 14 : y - 4);
+      scene.label(setUp.text("clamp"), x + 3, y, x + 24, isMiter() ? y + 14 : y - 4);
     }
     double wasteX = (cut[0] + cut[1]) / 4;
     if (isMiter()) {
-      scene.name(setUp.say(support()), (nearX + 12 + right) / 2, -FENCE / 2 - 0.5);
-      scene.name(setUp.say("miter.kept"), (cut[1] + right) / 2 - 14, far * 0.75);
-      scene.label(setUp.say("waste"), wasteX, far * 0.8, -24, far * 0.8);
+      scene.name(setUp.text(support()), (nearX + 12 + right) / 2, -FENCE / 2 - 0.5);
+      scene.name(setUp.text("miter.kept"), (cut[1] + right) / 2 - 14, far * 0.75);
+      scene.label(setUp.text("waste"), wasteX, far * 0.8, -24, far * 0.8);
       double bladeX = cut[1] + (cut[1] - nearX) / far * 14 - 1;
       scene.label(blade(), bladeX, far + 14, bladeX + 34, far + 18);
     } else {
-      scene.label(setUp.say("table"), -22, 0.9, -24, 16);
-      scene.label(setUp.say("down." + against.word()), right * 0.6, 0, right * 0.55, 14);
+      scene.label(setUp.text("table"), -22, 0.9, -24, 16);
+      scene.label(setUp.text("down." + against.word()), right * 0.6, 0, right * 0.55, 14);
       double bladeX = cut[1] + (cut[1] - nearX) / far * -14 - 1;
       scene.label(blade(), bladeX, far - 14, bladeX + 36, far - 16);
       double y = cut[1] > cut[0] ? far * 0.8 : far * 0.2;
-      scene.label(setUp.say("waste"), Math.max(cut[0], cut[1]) * 0.25, y, -28, far * 0.6);
+      scene.label(setUp.text("waste"), Math.max(cut[0], cut[1]) * 0.25, y, -28, far * 0.6);
     }
   }
 
@@ -243,11 +243,11 @@ record SlantView(SetUp setUp, Solid solid, Slope slope, Side against, Side end) 
   }
 
   private String blade() {
-    return setUp.say("cutter." + setUp.tool().word());
+    return setUp.text("cutter." + setUp.tool().word());
   }
 
   private void caption(Scene scene) {
-    scene.caption(Inscription.of(Face.ITALIC, setUp.say(isMiter() ? "view.above" : "view.front")));
+    scene.caption(Inscription.of(Face.ITALIC, setUp.text(isMiter() ? "view.above" : "view.front")));
     if (isMiter()) {
       scene.caption(Inscription.of(Face.ITALIC, setUp.sentence("at_fence." + against.word())));
     }

@@ -47,11 +47,11 @@ record StackView(SetUp setUp, Setting set) implements View {
       x += room;
     }
     scene.text(
-        Inscription.of(Face.REGULAR, setUp.say("stack.total") + " ")
+        Inscription.of(Face.REGULAR, setUp.text("stack.total") + " ")
             .then(Inscription.graded(setUp.rule().printExactly(set.value()), setUp.words())),
         x / 2,
         40);
-    scene.caption(Inscription.of(Face.ITALIC, setUp.say("stack.caption")));
+    scene.caption(Inscription.of(Face.ITALIC, setUp.text("stack.caption")));
     scene.caption(
         Inscription.of(Face.ITALIC, scene.scale().phrase(setUp.rule().unit(), setUp.words())));
   }
@@ -76,7 +76,7 @@ record StackView(SetUp setUp, Setting set) implements View {
     scene.text(
         Inscription.of(
             Face.REGULAR,
-            setUp.say("stack." + column.kind.name().toLowerCase(java.util.Locale.ROOT))),
+            setUp.text("stack." + column.kind.name().toLowerCase(java.util.Locale.ROOT))),
         middle,
         -TALL - 12);
   }
@@ -119,7 +119,7 @@ record StackView(SetUp setUp, Setting set) implements View {
               .words()
               .plain(
                   "setup.stack.said",
-                  setUp.say("stack." + column.kind.name().toLowerCase(java.util.Locale.ROOT)),
+                  setUp.text("stack." + column.kind.name().toLowerCase(java.util.Locale.ROOT)),
                   setUp.words().aloud(setUp.rule().printExactly(column.thickness)),
                   column.count));
     }

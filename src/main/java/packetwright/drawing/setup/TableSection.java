@@ -310,35 +310,35 @@ record TableSection(
     double middle = cutterLeft + scene.points(cutter.width()) / 2;
     String at = (guide == Guide.FENCE ? "at_fence." : "at_stop.") + guided.word();
     scene.label(
-        setUp.say("cutter." + setUp.tool().word()), middle, BELOW - 2, middle - 34, BELOW + 10);
+        setUp.text("cutter." + setUp.tool().word()), middle, BELOW - 2, middle - 34, BELOW + 10);
     double lies = isThrough ? -scene.points(near()) / 2 : left + 8;
-    scene.label(setUp.say("down." + down.word()), lies, 0, isThrough ? lies : left, 10);
+    scene.label(setUp.text("down." + down.word()), lies, 0, isThrough ? lies : left, 10);
     if (guide == Guide.FENCE) {
-      scene.name(setUp.say("fence"), FENCE / 2, -Math.max(thick + 26, 44) / 2);
-      scene.label(setUp.say("table"), FENCE - 6, 0, FENCE - 8, 9);
-      scene.label(setUp.say(at), -1, -thick, -40, -Math.max(thick + 26, 44) - 8);
+      scene.name(setUp.text("fence"), FENCE / 2, -Math.max(thick + 26, 44) / 2);
+      scene.label(setUp.text("table"), FENCE - 6, 0, FENCE - 8, 9);
+      scene.label(setUp.text(at), -1, -thick, -40, -Math.max(thick + 26, 44) - 8);
     } else {
-      scene.label(setUp.say("stop"), 7, -thick - 10, 30, -thick - 24);
-      scene.label(setUp.say("table"), 18, 0, 20, 9);
-      scene.label(setUp.say(at), -1, -thick, -30, -thick - 28);
+      scene.label(setUp.text("stop"), 7, -thick - 10, 30, -thick - 24);
+      scene.label(setUp.text("table"), 18, 0, 20, 9);
+      scene.label(setUp.text(at), -1, -thick, -30, -thick - 28);
       scene.label(behind(), left + 16, -thick - 16, left - 10, -thick - 30);
     }
     if (isThrough) {
       double guard = -scene.points(far()) - 12;
-      scene.label(setUp.say("guard"), guard, -scene.points(height) - 15, guard, -thick - 44);
+      scene.label(setUp.text("guard"), guard, -scene.points(height) - 15, guard, -thick - 44);
       boolean isBlock = setUp.uses(Control.PUSH_BLOCK);
       double stick = isBlock ? -18 : -scene.points(near()) / 2 + 2;
       scene.label(
           hold(), stick, -thick - (isBlock ? 6 : 24), stick + (isBlock ? -30 : 38), -thick - 26);
       if (beyondIsWaste()) {
-        scene.label(setUp.say("waste"), left + 1.5, -1, left - 8, 9);
+        scene.label(setUp.text("waste"), left + 1.5, -1, left - 8, 9);
       }
     } else if (guide == Guide.FENCE) {
       scene.label(hold(), left + 14, -thick - 6, left - 10, -thick - 22);
     } else if (setUp.uses(Control.CLAMPS)) {
       double far = -scene.points(far());
       double x = Math.min((left + far) / 2, far - 14);
-      scene.label(setUp.say("clamp"), x + 2, -thick - 22, x + 30, -thick - 30);
+      scene.label(setUp.text("clamp"), x + 2, -thick - 22, x + 30, -thick - 30);
     }
   }
 
@@ -363,7 +363,7 @@ record TableSection(
     scene.caption(
         Inscription.of(
             Face.ITALIC,
-            setUp.say(setUp.tool() == MachineKind.ROUTER_TABLE ? "view.router" : "view.along")));
+            setUp.text(setUp.tool() == MachineKind.ROUTER_TABLE ? "view.router" : "view.along")));
     scene.caption(
         Inscription.of(Face.ITALIC, scene.scale().phrase(setUp.rule().unit(), setUp.words())));
     for (Setting setting : setUp.run().settings()) {

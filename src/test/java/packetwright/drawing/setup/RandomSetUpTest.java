@@ -156,7 +156,7 @@ class RandomSetUpTest {
                   sixtyFourths(height)));
     }
     settings.add(setting("height", sixtyFourths(height), ""));
-    check(with(run, before, after, settings), BOX.shop(), 1);
+    check(with(run, before, after, settings), BOX.shop(), isMetric ? METRIC : INCH, 1);
   }
 
   @Property(tries = 120, seed = "503")
@@ -220,7 +220,10 @@ class RandomSetUpTest {
     Solid before = Solid.block(sixtyFourths(trim + beyond), sixtyFourths(width), thickness);
     Solid after = Solid.block(sixtyFourths(beyond), sixtyFourths(width), thickness);
     check(
-        with(run, before, after, List.of(setting("trim", sixtyFourths(trim), ""))), BOX.shop(), 1);
+        with(run, before, after, List.of(setting("trim", sixtyFourths(trim), ""))),
+        BOX.shop(),
+        isMetric ? METRIC : INCH,
+        1);
   }
 
   @Property(tries = 120, seed = "506")
