@@ -161,7 +161,7 @@ record CurvePlan(SetUp setUp, Solid before, Solid after, Side side, Box first) i
         wide * 0.55,
         tall * 0.4);
     if (isCurve) {
-      scene.name(setUp.text("waste"), depth / 2, middle + 10);
+      scene.label(setUp.text("waste"), depth * 0.4, middle, -17, middle);
     }
     scene.label(setUp.text("feed"), wide / 2, tall + 30, wide / 2 + 24, tall + 30);
   }

@@ -65,7 +65,8 @@ record DrillPlan(SetUp setUp, Solid solid, List<Bore> bores, Side face) implemen
       scene.stroke(Line.FINE, x, y - radius - 4, x, y + radius + 4);
     }
     dimension(scene, bottom);
-    scene.text(Inscription.of(Face.REGULAR, setUp.text("up." + face.word())), right / 2, bottom / 2);
+    scene.text(
+        Inscription.of(Face.REGULAR, setUp.text("up." + face.word())), right / 2, bottom / 2);
     Setting diameter = setUp.setting("diameter");
     if (diameter != null) {
       Bore first = bores.get(0);
