@@ -12,8 +12,8 @@ import packetwright.text.words.Words;
  * them being 1.
  */
 record Scale(int enlarged, int reduced) {
-  private static final List<Integer> INCH = List.of(1, 2, 4, 8, 16, 32);
-  private static final List<Integer> METRIC = List.of(1, 2, 5, 10, 20, 50);
+  private static final List<Integer> INCH = List.of(1, 2, 4, 8, 16, 32, 64);
+  private static final List<Integer> METRIC = List.of(1, 2, 5, 10, 20, 50, 100);
 
   /** From full size down, the largest first. */
   static List<Scale> reducing(Unit unit) {

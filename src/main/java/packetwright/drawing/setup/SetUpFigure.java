@@ -28,7 +28,8 @@ public final class SetUpFigure {
    * @param shop whose machines they are
    * @param rule that the settings are printed by
    * @param words of the figures
-   * @return nothing where there is nothing to be seen: glue, sanding, laying out
+   * @return nothing where there is nothing to be seen: glue, sanding, laying out; nor what finds no
+   *     room at any scale, such as a face with dozens of holes
    */
   public static List<Sheet> of(OperationRun run, Shop shop, Rule rule, Words words) {
     return drawn(run, shop, rule, words).stream().map(Drawn::sheet).toList();
@@ -49,13 +50,21 @@ public final class SetUpFigure {
     List<Drawn> drawn = new ArrayList<>();
     List<Scale> scales = Scale.reducing(setUp.rule().unit());
     for (View view : views()) {
-      drawn.add(draw(view, drawn.isEmpty() ? "" : "-" + (drawn.size() + 1), scales));
+      String suffix = drawn.isEmpty() ? "" : "-" + (drawn.size() + 1);
+      add(drawn, draw(view, suffix, scales));
     }
     Setting cutter = setUp.setting("cutter");
     if (cutter != null && setUp.tool() == MachineKind.DADO_SET && cutter.stack().size() > 1) {
-      drawn.add(draw(new StackView(setUp, cutter), "-stack", Scale.enlarging(setUp.rule().unit())));
+      List<Scale> larger = Scale.enlarging(setUp.rule().unit());
+      add(drawn, draw(new StackView(setUp, cutter), "-stack", larger));
     }
     return drawn;
+  }
+
+  private static void add(List<Drawn> drawn, @Nullable Drawn figure) {
+    if (figure != null) {
+      drawn.add(figure);
+    }
   }
 
   private List<View> views() {
@@ -108,7 +117,7 @@ public final class SetUpFigure {
     return seen;
   }
 
-  private Drawn draw(View view, String suffix, List<Scale> scales) {
+  private @Nullable Drawn draw(View view, String suffix, List<Scale> scales) {
     for (Scale scale : scales) {
       Scene scene = new Scene(scale);
       view.draw(scene);
@@ -117,7 +126,7 @@ public final class SetUpFigure {
         return new Drawn(view, scene, sheet);
       }
     }
-    throw new IllegalStateException("no scale for " + name() + " of " + setUp.run().settings());
+    return null;
   }
 
   /** Unique among the operations of a procedure, but for one that a step does twice. */
