@@ -100,7 +100,8 @@ public final class SheetReading implements Painter {
       assertThat(ink.size()).as("size of %s", ink).isGreaterThanOrEqualTo(8);
       assertThat(ink.area().isWithin(paper)).as("%s on the sheet", ink).isTrue();
       for (Ink other : inks.subList(0, i)) {
-        assertThat(ink.area().overlaps(other.area()))
+        // Runs of one text meet; where they were moved, sums of the same numbers differ a little.
+        assertThat(ink.area().grown(-1e-9).overlaps(other.area()))
             .as("%s: %s and %s", sheet.alternative(), ink, other)
             .isFalse();
       }

@@ -18,6 +18,7 @@ import packetwright.drawing.figure.SampleBox;
 import packetwright.drawing.figure.SampleLayouts;
 import packetwright.drawing.part.PartSheet;
 import packetwright.drawing.part.SampleParts;
+import packetwright.drawing.setup.SampleFigures;
 import packetwright.drawing.sheet.RuleSheet;
 import packetwright.drawing.sheet.RuleSheet.Pointer;
 import packetwright.drawing.sheet.Sheet;
@@ -95,6 +96,7 @@ class GoldenSheetTest {
             Eye.LOW_X_LOW_Y,
             new Frame(500, 420, true),
             "Parts with slants, curves and rounded edges"));
+    sheets.addAll(SampleFigures.all());
     return sheets;
   }
 
