@@ -7,11 +7,13 @@ import java.util.List;
  * inches on paper, u to the right and v upward; an inch along an axis of the assembly is an inch.
  *
  * @param regions flat areas of wood that are seen
- * @param lines edges that are seen; outlines against the background first
+ * @param lines edges that are seen; the outlines of pieces first
+ * @param moves where pieces that are drawn away from their places come from
  */
-public record Pictorial(List<Region> regions, List<Line> lines) {
+public record Pictorial(List<Region> regions, List<Line> lines, List<Move> moves) {
   /** Keeps its own copies. */
   public Pictorial {
+    moves = List.copyOf(moves);
     regions = List.copyOf(regions);
     lines = List.copyOf(lines);
   }
@@ -42,10 +44,14 @@ public record Pictorial(List<Region> regions, List<Line> lines) {
     }
   }
 
+  /** The seen stretch of a line from a moved piece, or nearer to it, toward its place. */
+  public record Move(Spot from, Spot to) {}
+
   /**
    * A seen edge.
    *
-   * @param isOutline whether the background begins at one side of it
+   * @param isOutline whether its piece ends there: the background begins at one side of it, or
+   *     another piece farther away
    * @param spots from one end to the other
    */
   public record Line(boolean isOutline, List<Spot> spots) {

@@ -78,6 +78,28 @@ class IsometricTest {
         .contains(1);
   }
 
+  @Test
+  void aLineRunsFromAMovedPieceToWhereItTouchesAndIsSeenOnlyInTheAir() {
+    Placed base = cube(2, 0, 0, 0);
+    Placed lifted =
+        new Placed(
+            "B",
+            base.solid(),
+            new Point(Length.ZERO, Length.ZERO, Length.ofInches(2)),
+            base.inside(),
+            base.top(),
+            new Point(Length.ZERO, Length.ZERO, Length.ofInches(5)));
+    List<Pictorial.Move> moves = Isometric.draw(List.of(base, lifted), Eye.HIGH_X_HIGH_Y).moves();
+    // From the middle of its lower side, 7 up, to that of the upper side of the other, 2 up; both
+    // stand an inch in from two sides, and the lower front edge hides an inch of it.
+    assertThat(moves).hasSize(1);
+    assertThat(moves.get(0).from().u()).isCloseTo(0, within(1e-4));
+    assertThat(moves.get(0).from().v()).isCloseTo(7 - 2, within(1e-4));
+    assertThat(moves.get(0).to().v()).isCloseTo(2 - 1, within(1e-4));
+    assertThat(Isometric.draw(List.of(base, cube(1, 2, 0, 0)), Eye.HIGH_X_HIGH_Y).moves())
+        .isEmpty();
+  }
+
   /** Three inches up in four across: sines and cosines are 3/5 and 4/5. */
   @Test
   void aTiltedPieceTurnsAboutItsCorner() {
