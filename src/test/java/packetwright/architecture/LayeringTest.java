@@ -53,6 +53,7 @@ class LayeringTest {
           "drawing.view",
           "drawing.sheet",
           "drawing.part",
+          "drawing.template",
           "drawing.figure",
           "drawing.svg",
           "paper.quiz",
