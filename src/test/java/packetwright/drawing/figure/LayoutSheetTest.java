@@ -1,6 +1,7 @@
 package packetwright.drawing.figure;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static packetwright.drawing.part.SampleParts.in;
 
 import java.util.ArrayList;
@@ -46,6 +47,50 @@ class LayoutSheetTest {
         LayoutSheet.draw(
             new Layout("board", end, in(16 + random.nextInt(100), 16), sections), INCH, WORDS);
     SheetReading.of(sheet).assertLegible(sheet);
+  }
+
+  @Test
+  void nothingOverlapsWhereTwoBlanksShareAKeyAndTheirPartsAreDashed() {
+    Sheet sheet = SampleLayouts.together(INCH, WORDS);
+    SheetReading reading = SheetReading.of(sheet);
+    reading.assertLegible(sheet);
+    assertThat(reading.inks.stream().map(SheetReading.Ink::text))
+        .contains("wall blank", "lid blank", "grain", "bottom edge")
+        .containsOnlyOnce("cut line");
+  }
+
+  @Test
+  void anInchIsOneLengthOnEveryBlankOfASheet() {
+    SheetReading reading = SheetReading.of(SampleLayouts.together(INCH, WORDS));
+    double scale = (7.1 * 72 - 24) / 35;
+    for (double length : new double[] {35, 12}) {
+      assertThat(reading.lines)
+          .anySatisfy(
+              line -> {
+                assertThat(line.y1()).isEqualTo(line.y2());
+                assertThat(line.x2() - line.x1()).isCloseTo(length * scale, within(1e-9));
+              });
+    }
+  }
+
+  @Test
+  void aKerfTooThinToSeeIsDrawnWiderAndTheKeySaysSo() {
+    Layout wide = SampleLayouts.wall();
+    Layout narrow =
+        new Layout(
+            "rail",
+            in(6, 1),
+            in(2, 1),
+            List.of(
+                new Section("rail", "F", in(0, 1), in(4, 1), in(1, 8), false),
+                new Section("", "", in(33, 8), in(6, 1), Length.ZERO, false)));
+    assertThat(key(LayoutSheet.draw(wide, INCH, WORDS))).contains("drawn wider");
+    assertThat(key(LayoutSheet.draw(narrow, INCH, WORDS))).doesNotContain("drawn wider");
+  }
+
+  private static String key(Sheet sheet) {
+    return String.join(
+        "", SheetReading.of(sheet).inks.stream().map(SheetReading.Ink::text).toList());
   }
 
   @Test
