@@ -39,6 +39,9 @@ final class FullSize {
   /** A line of places, and how it looks. */
   record Path(Line line, List<Place> places) {}
 
+  /** The middle of a hole. */
+  record Centre(Place at, Length diameter) {}
+
   double width() {
     return points(isTurned ? view.height() : view.width());
   }
@@ -77,10 +80,14 @@ final class FullSize {
     return paths;
   }
 
-  /** The middle of each hole that is seen end-on. */
-  List<Place> centres() {
+  /** Each hole that is seen end-on. */
+  List<Centre> centres() {
     return view.holes().stream()
-        .map(h -> at(h.u().inches().approximate(), h.v().inches().approximate()))
+        .map(
+            h ->
+                new Centre(
+                    at(h.u().inches().approximate(), h.v().inches().approximate()),
+                    h.radius().times(2)))
         .toList();
   }
 

@@ -92,6 +92,7 @@ final class TileSheet {
     if (tiling.count() > 1) {
       addCorners(marks, column, row);
     }
+    addDiameters(marks, column, row);
     addLetter(marks, column, row);
     String name =
         String.join(
@@ -193,13 +194,29 @@ final class TileSheet {
       List<Place> places = path.places().stream().map(p -> onPage(p, column, row)).toList();
       Clip.to(shown(), places).forEach(run -> marks.add(Stroke.of(path.line(), run)));
     }
-    for (Place centre : drawing.centres()) {
-      Place at = onPage(centre, column, row);
-      if (at.u() > shown().left()
-          && at.u() < shown().right()
-          && at.v() > shown().top()
-          && at.v() < shown().bottom()) {
+    for (FullSize.Centre centre : drawing.centres()) {
+      Place at = onPage(centre.at(), column, row);
+      if (new Area(at.u(), at.v(), at.u(), at.v()).isWithin(shown().grown(-CENTRE))) {
         addCross(marks, at, CENTRE);
+      }
+    }
+  }
+
+  /** How wide each hole is, by it, where there is room. */
+  private void addDiameters(List<Mark> marks, int column, int row) {
+    for (FullSize.Centre centre : drawing.centres()) {
+      Place at = onPage(centre.at(), column, row);
+      Inscription text =
+          Inscription.of(Face.REGULAR, "⌀ ")
+              .then(Inscription.graded(rule.print(centre.diameter()), words));
+      if (new Area(at.u(), at.v(), at.u(), at.v()).isWithin(shown())) {
+        double beside = centre.diameter().inches().approximate() * FullSize.INCH / 2 + SMALL;
+        Area near = new Area(at.u(), at.v(), at.u(), at.v()).grown(beside + 40);
+        Label label =
+            Obstacles.of(marks).place(text, SMALL, near, at.u() + beside, at.v() - beside);
+        if (label != null && label.area().isWithin(shown())) {
+          marks.add(label);
+        }
       }
     }
   }

@@ -18,7 +18,6 @@ import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.operation.linemerge.LineMerger;
 import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
 import org.locationtech.jts.operation.polygonize.Polygonizer;
-import packetwright.drawing.view.Pictorial.Facing;
 import packetwright.drawing.view.Pictorial.Line;
 import packetwright.drawing.view.Pictorial.Region;
 import packetwright.drawing.view.Pictorial.Spot;
@@ -26,7 +25,7 @@ import packetwright.drawing.view.Pictorial.Spot;
 /**
  * Removes hidden lines: every edge is cut where another crosses it on paper, and each stretch is
  * kept when nothing stands between its middle and the eye. The kept lines part the paper into
- * regions, and one ray for each tells which surface it shows.
+ * regions, and one ray for each tells which piece it shows.
  */
 public final class Isometric {
   /** cos 30°. */
@@ -42,9 +41,6 @@ public final class Isometric {
   private final Vector toward;
   private final List<Sitting> pieces;
   private final List<LineString> seen = new ArrayList<>();
-
-  /** Where flat goes over into round: no line, but another tone. */
-  private final List<LineString> tangents = new ArrayList<>();
 
   private final List<Pictorial.Move> moves = new ArrayList<>();
 
@@ -123,9 +119,8 @@ public final class Isometric {
         Vector from = piece.frame.assembled(crease.from());
         Vector to = piece.frame.assembled(crease.to());
         boolean isPoint = Math.hypot(u(to) - u(from), v(to) - v(from)) < 1e-9;
-        boolean isLine = crease.isLine(ownEye);
-        if ((isLine || crease.isTangent()) && !isPoint) {
-          edges.add(new Edge(from, to, isLine));
+        if (crease.isLine(ownEye) && !isPoint) {
+          edges.add(new Edge(from, to));
         }
       }
     }
@@ -178,7 +173,7 @@ public final class Isometric {
         Coordinate end = paper(edge.from.toward(edge.to, to));
         if (!begin.equals2D(end)) {
           LineString stretch = PAPER.createLineString(new Coordinate[] {begin, end});
-          (edge.isLine ? seen : tangents).add(stretch);
+          seen.add(stretch);
         }
       }
     }
@@ -197,10 +192,8 @@ public final class Isometric {
     Geometry noded = noded(seen);
     List<LineString> outlines = new ArrayList<>();
     List<LineString> inner = new ArrayList<>();
-    List<LineString> borders = new ArrayList<>(seen);
-    borders.addAll(tangents);
     Polygonizer polygonizer = new Polygonizer();
-    polygonizer.add(noded(borders));
+    polygonizer.add(noded);
     for (int i = 0; i < noded.getNumGeometries(); i++) {
       LineString line = (LineString) noded.getGeometryN(i);
       (isOutline(line) ? outlines : inner).add(line);
@@ -243,25 +236,11 @@ public final class Isometric {
       for (double[] wood : piece.body.wood(ownFrom, ownEye)) {
         if (wood[1] - wood[0] > Body.TOUCH && wood[1] > most + Body.TOUCH) {
           most = wood[1];
-          Vector place = ownFrom.plus(ownEye.times(wood[1]));
-          Vector outward = piece.body.outward(place, ownEye);
-          nearest = new Hit(i, most, facing(piece.frame.assembledWay(outward)));
+          nearest = new Hit(i, most);
         }
       }
     }
     return nearest;
-  }
-
-  /** Which of the three sides that the eye sees looks most the same way. */
-  private Facing facing(Vector outward) {
-    double x = outward.x() * eye.x;
-    double y = outward.y() * eye.y;
-    if (outward.z() + 1e-6 >= Math.max(x, y)) {
-      return Facing.UP;
-    }
-    // A side that looks along x stands left on paper where u falls toward that side.
-    boolean isX = x > y;
-    return isX == (eye.x * -eye.y < 0) ? Facing.LEFT : Facing.RIGHT;
   }
 
   private List<Region> regions(Polygonizer polygonizer) {
@@ -277,14 +256,12 @@ public final class Isometric {
       Hit hit = hit(middle.x, middle.y);
       if (hit != null) {
         double room = circle.getRadiusLine().getLength();
-        regions.add(
-            new Region(hit.piece, hit.facing, rings(polygon), new Spot(middle.x, middle.y), room));
+        regions.add(new Region(hit.piece, rings(polygon), new Spot(middle.x, middle.y), room));
       }
     }
     // The order in which areas are found is the library's; ours does not depend on it.
     regions.sort(
         Comparator.comparingInt(Region::piece)
-            .thenComparing(Region::facing)
             .thenComparingDouble(r -> r.middle().u())
             .thenComparingDouble(r -> r.middle().v()));
     return regions;
@@ -322,10 +299,10 @@ public final class Isometric {
     return Arrays.stream(line.getCoordinates()).map(c -> new Spot(c.x, c.y)).toList();
   }
 
-  /** A piece, how near its surface is to the eye, and which way that looks. */
-  private record Hit(int piece, double near, Facing facing) {}
+  /** A piece, and how near its surface is to the eye. */
+  private record Hit(int piece, double near) {}
 
   private record Sitting(Frame frame, Body body) {}
 
-  private record Edge(Vector from, Vector to, boolean isLine) {}
+  private record Edge(Vector from, Vector to) {}
 }

@@ -10,6 +10,7 @@ import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
+import packetwright.drawing.part.SampleParts;
 import packetwright.drawing.sheet.Sheet;
 import packetwright.drawing.sheet.SheetReading;
 import packetwright.text.measure.Length;
@@ -17,6 +18,7 @@ import packetwright.text.measure.Rational;
 import packetwright.text.measure.Rule;
 import packetwright.text.measure.Unit;
 import packetwright.text.words.Words;
+import packetwright.wood.part.Part;
 import packetwright.wood.workpiece.Layout;
 import packetwright.wood.workpiece.Layout.Section;
 
@@ -57,6 +59,26 @@ class LayoutSheetTest {
     assertThat(reading.inks.stream().map(SheetReading.Ink::text))
         .contains("wall blank", "lid blank", "grain", "bottom edge")
         .containsOnlyOnce("cut line");
+  }
+
+  @Property(tries = 60, seed = "32")
+  void nothingOverlapsWhereRandomPartsAreDashed(@ForAll long seed) {
+    Random random = new Random(seed);
+    Length width = in(16 + random.nextInt(100), 16);
+    Length kerf = in(1, 8);
+    Length at = Length.ZERO;
+    List<Section> sections = new ArrayList<>();
+    List<Part> parts = new ArrayList<>();
+    for (int n = 1 + random.nextInt(5); n > 0; n--) {
+      Length piece = in(32 + random.nextInt(200), 16);
+      parts.add(SampleParts.side(piece, width.max(in(2, 1))));
+      sections.add(
+          new Section("side " + n, "A" + n, at, at.plus(piece), kerf, random.nextBoolean()));
+      at = at.plus(piece).plus(kerf);
+    }
+    Layout board = new Layout("board", at, width, sections);
+    Sheet sheet = LayoutSheet.drawAll(List.of(board, SampleLayouts.lid()), parts, INCH, WORDS);
+    SheetReading.of(sheet).assertLegible(sheet);
   }
 
   @Test

@@ -55,6 +55,7 @@ class GoldenSheetTest {
     sheets.addAll(Template.of(SampleParts.leg(), INCH, WORDS));
     sheets.addAll(Template.of(SampleParts.seat(), METRIC, WORDS));
     sheets.addAll(Template.of(SampleParts.taperedRail(), INCH, WORDS));
+    sheets.addAll(Template.of(SampleParts.nestFloor(), INCH, WORDS));
     sheets.add(
         RuleSheet.draw(
             "rule-inch",

@@ -7,11 +7,16 @@ import static packetwright.drawing.part.SampleParts.in;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Random;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import packetwright.definition.project.PartDefinition.FeatureKind;
+import packetwright.definition.project.Side;
 import packetwright.drawing.part.SampleParts;
 import packetwright.drawing.sheet.Sheet;
 import packetwright.drawing.sheet.SheetReading;
@@ -24,6 +29,9 @@ import packetwright.text.measure.Rule;
 import packetwright.text.measure.Unit;
 import packetwright.text.words.Words;
 import packetwright.wood.part.Part;
+import packetwright.wood.part.Part.Feature;
+import packetwright.wood.part.Point;
+import packetwright.wood.part.Removal;
 import packetwright.wood.part.Solid;
 
 class TemplateTest {
@@ -31,7 +39,8 @@ class TemplateTest {
   private static final Words WORDS = Words.of("en");
 
   static Stream<Part> shaped() {
-    return Stream.of(SampleParts.leg(), SampleParts.seat(), SampleParts.taperedRail());
+    return Stream.of(
+        SampleParts.leg(), SampleParts.seat(), SampleParts.taperedRail(), SampleParts.nestFloor());
   }
 
   private static TileSheet tiles(Part part) {
@@ -44,6 +53,48 @@ class TemplateTest {
     List<Sheet> sheets = Template.of(part, INCH, WORDS);
     assertThat(sheets).isNotEmpty();
     sheets.forEach(sheet -> SheetReading.of(sheet).assertLegible(sheet));
+  }
+
+  /** Holes anywhere in the face of a board, some through, some on the lines between tiles. */
+  private static Part drilled(Random random) {
+    Solid block =
+        Solid.block(in(32 + random.nextInt(400), 16), in(16 + random.nextInt(200), 16), in(3, 4));
+    List<Removal> holes = new ArrayList<>();
+    for (int n = 2 + random.nextInt(5); n > 0; n--) {
+      Point centre =
+          new Point(
+              block.length().times(1 + random.nextInt(31)).dividedBy(32),
+              block.width().times(8 + random.nextInt(16)).dividedBy(32),
+              random.nextBoolean() ? in(0, 1) : in(1, 4));
+      holes.add(new Removal.Bore(2, centre, in(1, 2), in(1 + random.nextInt(4), 8)));
+    }
+    Feature pattern =
+        new Feature("holes", FeatureKind.HOLE, "blind", Side.INSIDE, Side.LEFT, Map.of(), holes);
+    return SampleParts.part("board", "Q", 2, block, List.of(pattern));
+  }
+
+  @Property(tries = 40, seed = "31")
+  void holePatternsAreLegibleAndEveryCentreIsOnSomeTile(@ForAll long seed) {
+    Part part = drilled(new Random(seed));
+    List<Sheet> sheets = Template.of(part, INCH, WORDS);
+    TileSheet tiles = tiles(part);
+    assertThat(sheets).hasSize(tiles.tiling().count());
+    List<SheetReading> pages = sheets.stream().map(SheetReading::of).toList();
+    for (int i = 0; i < pages.size(); i++) {
+      pages.get(i).assertLegible(sheets.get(i));
+    }
+    for (FullSize.Centre centre : tiles.drawing().centres()) {
+      double x = tiles.tiling().left() + centre.at().u();
+      double y = tiles.tiling().top() + centre.at().v();
+      int column = (int) Math.min(tiles.tiling().columns() - 1, x / Tiling.ACROSS);
+      int row = (int) Math.min(tiles.tiling().rows() - 1, y / Tiling.DOWN);
+      Place onPage =
+          new Place(
+              TileSheet.LEFT + x - column * Tiling.ACROSS, TileSheet.TOP + y - row * Tiling.DOWN);
+      assertThat(pages.get(row * tiles.tiling().columns() + column).lines)
+          .as("cross at %s", onPage)
+          .anySatisfy(line -> isOn(line, onPage));
+    }
   }
 
   @Test
