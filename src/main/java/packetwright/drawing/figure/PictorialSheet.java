@@ -151,7 +151,7 @@ public final class PictorialSheet {
     }
     double x = x(regions.get(0).middle());
     double y = y(regions.get(0).middle());
-    double[] beside = beside(x, y, obstacles, paper);
+    double[] beside = beside(x, y, regions, obstacles, paper);
     double away = Math.hypot(beside[0] - x, beside[1] - y);
     if (away > 0) {
       double rim = 1 - BALLOON / away;
@@ -169,8 +169,12 @@ public final class PictorialSheet {
     marks.add(Label.centred(x, y, 11, Inscription.of(Face.BOLD, letter)));
   }
 
-  /** The nearest free middle of a balloon; the place itself where there is none. */
-  private static double[] beside(double x, double y, Obstacles obstacles, Area paper) {
+  /**
+   * The nearest free middle of a balloon, before the background or the part itself; else before
+   * another part; else the place itself.
+   */
+  private double[] beside(double x, double y, List<Region> own, Obstacles obstacles, Area paper) {
+    double[] second = {x, y};
     for (double away = 2 * BALLOON; away <= FAR; away += BALLOON / 2) {
       for (int turn = 0; turn < 24; turn++) {
         // First up and to the right, as a leader is drawn.
@@ -181,11 +185,37 @@ public final class PictorialSheet {
         if (balloon.isWithin(paper)
             && obstacles.isFree(balloon)
             && !obstacles.crossesText(x, y, toX, toY)) {
-          return new double[] {toX, toY};
+          if (isClearOfOthers(toX, toY, own)) {
+            return new double[] {toX, toY};
+          }
+          second = second[0] == x && second[1] == y ? new double[] {toX, toY} : second;
         }
       }
     }
-    return new double[] {x, y};
+    return second;
+  }
+
+  /** No line runs through a balloon, so its middle tells before which part it stands. */
+  private boolean isClearOfOthers(double x, double y, List<Region> own) {
+    Spot spot = new Spot((x - left) / scale, (top - y) / scale);
+    return picture.regions().stream().noneMatch(r -> !own.contains(r) && holds(r, spot));
+  }
+
+  /** Even and odd: a ray to the right crosses the rings an odd number of times. */
+  private static boolean holds(Region region, Spot spot) {
+    boolean isInside = false;
+    for (List<Spot> ring : region.rings()) {
+      for (int i = 1; i < ring.size(); i++) {
+        Spot from = ring.get(i - 1);
+        Spot to = ring.get(i);
+        double part = (spot.v() - from.v()) / (to.v() - from.v());
+        if (from.v() > spot.v() != to.v() > spot.v()
+            && spot.u() < from.u() + (to.u() - from.u()) * part) {
+          isInside = !isInside;
+        }
+      }
+    }
+    return isInside;
   }
 
   private static Area around(double x, double y) {
