@@ -53,6 +53,7 @@ class LayeringTest {
           "drawing.view",
           "drawing.sheet",
           "drawing.part",
+          "drawing.template",
           "drawing.setup",
           "drawing.figure",
           "drawing.svg",

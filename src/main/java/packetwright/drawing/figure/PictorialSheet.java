@@ -12,24 +12,32 @@ import packetwright.drawing.sheet.Inscription;
 import packetwright.drawing.sheet.Label;
 import packetwright.drawing.sheet.Line;
 import packetwright.drawing.sheet.Mark;
+import packetwright.drawing.sheet.Obstacles;
 import packetwright.drawing.sheet.Outline;
-import packetwright.drawing.sheet.Painter;
 import packetwright.drawing.sheet.Sheet;
 import packetwright.drawing.sheet.Stroke;
 import packetwright.drawing.view.Isometric;
 import packetwright.drawing.view.Isometric.Eye;
 import packetwright.drawing.view.Pictorial;
-import packetwright.drawing.view.Pictorial.Facing;
 import packetwright.drawing.view.Pictorial.Region;
 import packetwright.drawing.view.Pictorial.Spot;
 import packetwright.drawing.view.Placed;
 
-/** Placed pieces in a true isometric drawing: three greys, hidden lines removed, part letters. */
+/**
+ * Placed pieces in a true isometric drawing: hidden lines removed, the outline of each piece thick
+ * and its inner edges thin; where pieces are drawn apart, their letters in balloons and thin lines
+ * to their places.
+ */
 public final class PictorialSheet {
   private static final double MARGIN = 6;
   private static final double BALLOON = 9;
-  private static final double OUTLINE = 1.6;
-  private static final double INNER = 0.8;
+  private static final double DOT = 1.4;
+
+  /** Air around a balloon. */
+  private static final double CLEAR = 2;
+
+  /** A balloon stands no farther from its part, in points. */
+  private static final double FAR = 90;
 
   private final Pictorial picture;
   private final double scale;
@@ -57,28 +65,29 @@ public final class PictorialSheet {
       String name, List<Placed> pieces, Eye eye, Frame frame, String alternative) {
     Pictorial picture = Isometric.draw(pieces, eye);
     Area extent = extent(picture);
+    double margin = frame.hasLetters ? MARGIN + 2 * BALLOON : MARGIN;
     double scale =
         Math.min(
-            (frame.width - 2 * MARGIN) / extent.width(),
-            (frame.height - 2 * MARGIN) / extent.height());
+            (frame.width - 2 * margin) / extent.width(),
+            (frame.height - 2 * margin) / extent.height());
     PictorialSheet sheet =
         new PictorialSheet(
-            picture, scale, MARGIN - extent.left() * scale, MARGIN + extent.bottom() * scale);
-    sheet.paint();
+            picture, scale, margin - extent.left() * scale, margin + extent.bottom() * scale);
+    double width = extent.width() * scale + 2 * margin;
+    double height = extent.height() * scale + 2 * margin;
+    sheet.paintLines();
     if (frame.hasLetters) {
-      sheet.letter(pieces);
+      sheet.paintMoves();
+      sheet.letter(pieces, new Area(0, 0, width, height));
     }
-    return new Sheet(
-        name,
-        extent.width() * scale + 2 * MARGIN,
-        extent.height() * scale + 2 * MARGIN,
-        alternative,
-        sheet.marks);
+    return new Sheet(name, width, height, alternative, sheet.marks);
   }
 
   /** In inches, v upward: the area's top is its least v. */
   private static Area extent(Pictorial picture) {
-    List<Spot> spots = picture.lines().stream().flatMap(l -> l.spots().stream()).toList();
+    List<Spot> spots = new ArrayList<>();
+    picture.lines().forEach(line -> spots.addAll(line.spots()));
+    picture.moves().forEach(move -> spots.addAll(List.of(move.from(), move.to())));
     return new Area(
         spots.stream().mapToDouble(Spot::u).min().orElse(0),
         spots.stream().mapToDouble(Spot::v).min().orElse(0),
@@ -86,14 +95,7 @@ public final class PictorialSheet {
         spots.stream().mapToDouble(Spot::v).max().orElse(1));
   }
 
-  private void paint() {
-    for (Region region : picture.regions()) {
-      List<Outline.Segment> segments = new ArrayList<>();
-      for (List<Spot> ring : region.rings()) {
-        segments.addAll(Outline.polygon(places(ring.subList(0, ring.size() - 1))).segments());
-      }
-      marks.add(new Fill(new Outline(segments), tone(region.facing())));
-    }
+  private void paintLines() {
     picture.lines().stream()
         .sorted(Comparator.comparing(Pictorial.Line::isOutline))
         .forEach(this::line);
@@ -106,7 +108,14 @@ public final class PictorialSheet {
         isClosed
             ? Outline.polygon(places(spots.subList(0, spots.size() - 1)))
             : Outline.polyline(places(spots));
-    marks.add(new Stroke(path, new Painter.Pen(line.isOutline() ? OUTLINE : INNER, List.of(), 0)));
+    marks.add(Stroke.of(line.isOutline() ? Line.VISIBLE : Line.FINE, path));
+  }
+
+  private void paintMoves() {
+    for (Pictorial.Move move : picture.moves()) {
+      double[] ends = places(List.of(move.from(), move.to()));
+      marks.add(Stroke.of(Line.EXPLOSION, ends[0], ends[1], ends[2], ends[3]));
+    }
   }
 
   private double[] places(List<Spot> spots) {
@@ -118,32 +127,99 @@ public final class PictorialSheet {
     return places;
   }
 
-  /** Light from above left; steps wide enough for a copier. */
-  private static double tone(Facing facing) {
-    return switch (facing) {
-      case UP -> 1;
-      case LEFT -> 0.9;
-      case RIGHT -> 0.76;
-    };
+  /** Each letter once: on the roomiest area that shows its part, or beside it with a leader. */
+  private void letter(List<Placed> pieces, Area paper) {
+    Map<String, List<Region>> shown = new LinkedHashMap<>();
+    picture.regions().stream()
+        .sorted(Comparator.comparingDouble(Region::room).reversed())
+        .forEach(
+            region ->
+                shown
+                    .computeIfAbsent(pieces.get(region.piece()).letter(), l -> new ArrayList<>())
+                    .add(region));
+    shown.forEach((letter, regions) -> letter(letter, regions, paper));
   }
 
-  /** Each letter once, on the roomiest area that shows its part. */
-  private void letter(List<Placed> pieces) {
-    Map<String, Region> roomiest = new LinkedHashMap<>();
-    for (Region region : picture.regions()) {
-      roomiest.merge(
-          pieces.get(region.piece()).letter(),
-          region,
-          (one, other) -> other.room() > one.room() ? other : one);
+  private void letter(String letter, List<Region> regions, Area paper) {
+    Obstacles obstacles = Obstacles.of(marks);
+    for (Region region : regions) {
+      Area balloon = around(x(region.middle()), y(region.middle()));
+      if (region.room() * scale > BALLOON + CLEAR && obstacles.isFree(balloon)) {
+        balloon(letter, x(region.middle()), y(region.middle()));
+        return;
+      }
     }
-    roomiest.forEach(
-        (letter, region) -> {
-          double x = x(region.middle());
-          double y = y(region.middle());
-          marks.add(new Fill(Outline.circle(x, y, BALLOON), 1));
-          marks.add(Stroke.of(Line.FINE, Outline.circle(x, y, BALLOON)));
-          marks.add(Label.centred(x, y, 11, Inscription.of(Face.BOLD, letter)));
-        });
+    double x = x(regions.get(0).middle());
+    double y = y(regions.get(0).middle());
+    double[] beside = beside(x, y, regions, obstacles, paper);
+    double away = Math.hypot(beside[0] - x, beside[1] - y);
+    if (away > 0) {
+      double rim = 1 - BALLOON / away;
+      double rimX = x + (beside[0] - x) * rim;
+      double rimY = y + (beside[1] - y) * rim;
+      marks.add(Stroke.of(Line.LEADER, x, y, rimX, rimY));
+      marks.add(new Fill(Outline.circle(x, y, DOT), 0));
+    }
+    balloon(letter, beside[0], beside[1]);
+  }
+
+  private void balloon(String letter, double x, double y) {
+    marks.add(new Fill(Outline.circle(x, y, BALLOON), 1));
+    marks.add(Stroke.of(Line.FINE, Outline.circle(x, y, BALLOON)));
+    marks.add(Label.centred(x, y, 11, Inscription.of(Face.BOLD, letter)));
+  }
+
+  /**
+   * The nearest free middle of a balloon, before the background or the part itself; else before
+   * another part; else the place itself.
+   */
+  private double[] beside(double x, double y, List<Region> own, Obstacles obstacles, Area paper) {
+    double[] second = {x, y};
+    for (double away = 2 * BALLOON; away <= FAR; away += BALLOON / 2) {
+      for (int turn = 0; turn < 24; turn++) {
+        // First up and to the right, as a leader is drawn.
+        double angle = Math.PI / 12 * (turn + 3);
+        double toX = x + away * StrictMath.cos(angle);
+        double toY = y - away * StrictMath.sin(angle);
+        Area balloon = around(toX, toY);
+        if (balloon.isWithin(paper)
+            && obstacles.isFree(balloon)
+            && !obstacles.crossesText(x, y, toX, toY)) {
+          if (isClearOfOthers(toX, toY, own)) {
+            return new double[] {toX, toY};
+          }
+          second = second[0] == x && second[1] == y ? new double[] {toX, toY} : second;
+        }
+      }
+    }
+    return second;
+  }
+
+  /** No line runs through a balloon, so its middle tells before which part it stands. */
+  private boolean isClearOfOthers(double x, double y, List<Region> own) {
+    Spot spot = new Spot((x - left) / scale, (top - y) / scale);
+    return picture.regions().stream().noneMatch(r -> !own.contains(r) && holds(r, spot));
+  }
+
+  /** Even and odd: a ray to the right crosses the rings an odd number of times. */
+  private static boolean holds(Region region, Spot spot) {
+    boolean isInside = false;
+    for (List<Spot> ring : region.rings()) {
+      for (int i = 1; i < ring.size(); i++) {
+        Spot from = ring.get(i - 1);
+        Spot to = ring.get(i);
+        double part = (spot.v() - from.v()) / (to.v() - from.v());
+        if (from.v() > spot.v() != to.v() > spot.v()
+            && spot.u() < from.u() + (to.u() - from.u()) * part) {
+          isInside = !isInside;
+        }
+      }
+    }
+    return isInside;
+  }
+
+  private static Area around(double x, double y) {
+    return new Area(x, y, x, y).grown(BALLOON + CLEAR);
   }
 
   private double x(Spot spot) {
@@ -159,7 +235,8 @@ public final class PictorialSheet {
    *
    * @param width in points
    * @param height in points
-   * @param hasLetters whether each part's letter stands on it
+   * @param hasLetters whether each part's letter stands on it, and lines run to the places of the
+   *     pieces that are shifted
    */
   public record Frame(double width, double height, boolean hasLetters) {}
 }

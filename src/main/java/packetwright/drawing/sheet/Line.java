@@ -10,6 +10,8 @@ public enum Line {
   VISIBLE(Line.THICK),
   HIDDEN(Line.THIN, 4.0, 1.8),
   CENTRE(Line.THIN, 12.0, 2.0, 2.5, 2.0),
+  /** From a piece drawn away to its place. */
+  EXPLOSION(Line.THIN, 9.0, 2.0, 2.5, 2.0),
   DIMENSION(Line.THIN),
   EXTENSION(Line.THIN),
   LEADER(Line.THIN),

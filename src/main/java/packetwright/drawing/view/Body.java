@@ -63,21 +63,4 @@ final class Body {
     }
     return wood;
   }
-
-  /** Which way the surface at a place looks toward the eye; the nearest of the facets there. */
-  Vector outward(Vector place, Vector toward) {
-    Facet best = facets.get(0);
-    double least = Double.POSITIVE_INFINITY;
-    for (Facet facet : facets) {
-      double away = facet.away(place);
-      // At a meeting of facets the one that looks most toward the eye.
-      double facing = Math.abs(facet.normal().dot(toward));
-      if (away - 1e-6 * facing < least) {
-        least = away - 1e-6 * facing;
-        best = facet;
-      }
-    }
-    Vector normal = best.normalAt(place);
-    return normal.dot(toward) < 0 ? normal.times(-1) : normal;
-  }
 }

@@ -1,7 +1,6 @@
 package packetwright.drawing.view;
 
 import java.util.List;
-import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -54,11 +53,6 @@ record Crease(Vector from, Vector to, List<Face> faces) {
   /** Whether the eye sees it: as an edge, or as the outermost line of a round surface. */
   boolean isLine(Vector eye) {
     return !isSmooth() || faces.get(0).facing(eye) != faces.get(1).facing(eye);
-  }
-
-  /** Whether a flat surface goes over into a round one here, or one round surface into another. */
-  boolean isTangent() {
-    return isSmooth() && !Objects.equals(faces.get(0).facet.round(), faces.get(1).facet.round());
   }
 
   /** The circle whose chord it is, if its axis runs along this one; none when it is no chord. */

@@ -82,15 +82,6 @@ final class Facet {
     return true;
   }
 
-  /** How far a place lies from it, or more where it lies beyond its rim. */
-  double away(Vector place) {
-    double away = Math.abs(distance(place));
-    for (int i = 0; i < inward.size(); i++) {
-      away = Math.max(away, -inward.get(i).dot(place.minus(corners.get(i))));
-    }
-    return away;
-  }
-
   /** Where it meets another along a line: two ends; none when they do not, or lie in one plane. */
   List<Vector> meet(Facet other) {
     Vector direction = normal.cross(other.normal);

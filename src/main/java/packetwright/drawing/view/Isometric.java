@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
 import org.locationtech.jts.geom.Coordinate;
@@ -17,7 +18,6 @@ import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.operation.linemerge.LineMerger;
 import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
 import org.locationtech.jts.operation.polygonize.Polygonizer;
-import packetwright.drawing.view.Pictorial.Facing;
 import packetwright.drawing.view.Pictorial.Line;
 import packetwright.drawing.view.Pictorial.Region;
 import packetwright.drawing.view.Pictorial.Spot;
@@ -25,7 +25,7 @@ import packetwright.drawing.view.Pictorial.Spot;
 /**
  * Removes hidden lines: every edge is cut where another crosses it on paper, and each stretch is
  * kept when nothing stands between its middle and the eye. The kept lines part the paper into
- * regions, and one ray for each tells which surface it shows.
+ * regions, and one ray for each tells which piece it shows.
  */
 public final class Isometric {
   /** cos 30°. */
@@ -34,13 +34,15 @@ public final class Isometric {
   /** Places on paper are snapped to 1/100000 in. */
   private static final GeometryFactory PAPER = new GeometryFactory(new PrecisionModel(100_000));
 
+  /** A piece that lies no farther behind another, in inches along the ray, touches it. */
+  private static final double BEHIND = 1.0 / 16;
+
   private final Eye eye;
   private final Vector toward;
   private final List<Sitting> pieces;
   private final List<LineString> seen = new ArrayList<>();
 
-  /** Where flat goes over into round: no line, but another tone. */
-  private final List<LineString> tangents = new ArrayList<>();
+  private final List<Pictorial.Move> moves = new ArrayList<>();
 
   private Isometric(List<Placed> pieces, Eye eye) {
     this.eye = eye;
@@ -48,10 +50,13 @@ public final class Isometric {
     this.pieces = pieces.stream().map(p -> new Sitting(Frame.of(p), new Body(p.solid()))).toList();
   }
 
-  /** What is seen of pieces; the first of two that fill the same place wins. */
+  /**
+   * What is seen of pieces, and of the lines from those that are shifted to their places; the first
+   * of two that fill the same place wins.
+   */
   public static Pictorial draw(List<Placed> pieces, Eye eye) {
     Isometric view = new Isometric(pieces, eye);
-    view.seeEdges();
+    view.see(Explosion.of(pieces));
     return view.pictorial();
   }
 
@@ -87,7 +92,26 @@ public final class Isometric {
     return new Vector((-eye.y * a - eye.x * b) / 2, (eye.x * a - eye.y * b) / 2, 0);
   }
 
-  private void seeEdges() {
+  private void see(List<Explosion.Move> away) {
+    List<Edge> edges = edges();
+    List<double[]> onPaper = new ArrayList<>();
+    edges.forEach(e -> onPaper.add(onPaper(e.from, e.to)));
+    away.forEach(m -> onPaper.add(onPaper(m.from(), m.to())));
+    Crossings crossings = new Crossings(onPaper);
+    for (int i = 0; i < edges.size(); i++) {
+      see(edges.get(i), crossings.cuts(i));
+    }
+    for (int i = 0; i < away.size(); i++) {
+      see(away.get(i), crossings.cuts(edges.size() + i));
+    }
+  }
+
+  private double[] onPaper(Vector from, Vector to) {
+    return new double[] {u(from), v(from), u(to), v(to)};
+  }
+
+  /** What may be seen of the pieces, if nothing stands before it. */
+  private List<Edge> edges() {
     List<Edge> edges = new ArrayList<>();
     for (Sitting piece : pieces) {
       Vector ownEye = piece.frame.ownWay(toward);
@@ -95,19 +119,46 @@ public final class Isometric {
         Vector from = piece.frame.assembled(crease.from());
         Vector to = piece.frame.assembled(crease.to());
         boolean isPoint = Math.hypot(u(to) - u(from), v(to) - v(from)) < 1e-9;
-        boolean isLine = crease.isLine(ownEye);
-        if ((isLine || crease.isTangent()) && !isPoint) {
-          edges.add(new Edge(from, to, isLine));
+        if (crease.isLine(ownEye) && !isPoint) {
+          edges.add(new Edge(from, to));
         }
       }
     }
-    Crossings crossings =
-        new Crossings(
-            edges.stream()
-                .map(e -> new double[] {u(e.from), v(e.from), u(e.to), v(e.to)})
-                .toList());
-    for (int i = 0; i < edges.size(); i++) {
-      see(edges.get(i), crossings.cuts(i));
+    return edges;
+  }
+
+  /** Keeps the stretches of a line through the air that are seen, each as long as it goes. */
+  private void see(Explosion.Move move, List<Double> crossed) {
+    Vector way = move.to().minus(move.from());
+    TreeSet<Double> cuts = new TreeSet<>(crossed);
+    for (Sitting piece : pieces) {
+      Vector from = piece.frame.own(move.from());
+      for (double[] wood : piece.body.wood(from, piece.frame.ownWay(way))) {
+        cuts.addAll(List.of(wood[0], wood[1]));
+      }
+    }
+    double begin = Double.NaN;
+    double before = 0;
+    for (double cut : cuts.subSet(0.0, false, 1.0, true)) {
+      boolean isSeen = isFree(move.from().toward(move.to(), (before + cut) / 2));
+      if (isSeen && Double.isNaN(begin)) {
+        begin = before;
+      } else if (!isSeen && !Double.isNaN(begin)) {
+        addMove(move, begin, before);
+        begin = Double.NaN;
+      }
+      before = cut;
+    }
+    if (!Double.isNaN(begin)) {
+      addMove(move, begin, 1);
+    }
+  }
+
+  private void addMove(Explosion.Move move, double from, double to) {
+    Coordinate begin = paper(move.from().toward(move.to(), from));
+    Coordinate end = paper(move.from().toward(move.to(), to));
+    if (begin.distance(end) > 1e-3) {
+      moves.add(new Pictorial.Move(new Spot(begin.x, begin.y), new Spot(end.x, end.y)));
     }
   }
 
@@ -122,7 +173,7 @@ public final class Isometric {
         Coordinate end = paper(edge.from.toward(edge.to, to));
         if (!begin.equals2D(end)) {
           LineString stretch = PAPER.createLineString(new Coordinate[] {begin, end});
-          (edge.isLine ? seen : tangents).add(stretch);
+          seen.add(stretch);
         }
       }
     }
@@ -141,10 +192,8 @@ public final class Isometric {
     Geometry noded = noded(seen);
     List<LineString> outlines = new ArrayList<>();
     List<LineString> inner = new ArrayList<>();
-    List<LineString> borders = new ArrayList<>(seen);
-    borders.addAll(tangents);
     Polygonizer polygonizer = new Polygonizer();
-    polygonizer.add(noded(borders));
+    polygonizer.add(noded);
     for (int i = 0; i < noded.getNumGeometries(); i++) {
       LineString line = (LineString) noded.getGeometryN(i);
       (isOutline(line) ? outlines : inner).add(line);
@@ -152,7 +201,7 @@ public final class Isometric {
     List<Line> lines = new ArrayList<>();
     lines.addAll(merged(true, outlines));
     lines.addAll(merged(false, inner));
-    return new Pictorial(regions(polygonizer), lines);
+    return new Pictorial(regions(polygonizer), lines, moves);
   }
 
   private static Geometry noded(List<LineString> lines) {
@@ -167,7 +216,12 @@ public final class Isometric {
     double v = (one.y + other.y) / 2;
     double du = -(other.y - one.y) / length * 1e-3;
     double dv = (other.x - one.x) / length * 1e-3;
-    return hit(u + du, v + dv) == null || hit(u - du, v - dv) == null;
+    Hit left = hit(u + du, v + dv);
+    Hit right = hit(u - du, v - dv);
+    if (left == null || right == null) {
+      return true;
+    }
+    return left.piece != right.piece && Math.abs(left.near - right.near) > BEHIND;
   }
 
   /** The surface nearest to the eye behind a place on paper; null for the background. */
@@ -182,25 +236,11 @@ public final class Isometric {
       for (double[] wood : piece.body.wood(ownFrom, ownEye)) {
         if (wood[1] - wood[0] > Body.TOUCH && wood[1] > most + Body.TOUCH) {
           most = wood[1];
-          Vector place = ownFrom.plus(ownEye.times(wood[1]));
-          Vector outward = piece.body.outward(place, ownEye);
-          nearest = new Hit(i, facing(piece.frame.assembledWay(outward)));
+          nearest = new Hit(i, most);
         }
       }
     }
     return nearest;
-  }
-
-  /** Which of the three sides that the eye sees looks most the same way. */
-  private Facing facing(Vector outward) {
-    double x = outward.x() * eye.x;
-    double y = outward.y() * eye.y;
-    if (outward.z() + 1e-6 >= Math.max(x, y)) {
-      return Facing.UP;
-    }
-    // A side that looks along x stands left on paper where u falls toward that side.
-    boolean isX = x > y;
-    return isX == (eye.x * -eye.y < 0) ? Facing.LEFT : Facing.RIGHT;
   }
 
   private List<Region> regions(Polygonizer polygonizer) {
@@ -216,14 +256,12 @@ public final class Isometric {
       Hit hit = hit(middle.x, middle.y);
       if (hit != null) {
         double room = circle.getRadiusLine().getLength();
-        regions.add(
-            new Region(hit.piece, hit.facing, rings(polygon), new Spot(middle.x, middle.y), room));
+        regions.add(new Region(hit.piece, rings(polygon), new Spot(middle.x, middle.y), room));
       }
     }
     // The order in which areas are found is the library's; ours does not depend on it.
     regions.sort(
         Comparator.comparingInt(Region::piece)
-            .thenComparing(Region::facing)
             .thenComparingDouble(r -> r.middle().u())
             .thenComparingDouble(r -> r.middle().v()));
     return regions;
@@ -261,9 +299,10 @@ public final class Isometric {
     return Arrays.stream(line.getCoordinates()).map(c -> new Spot(c.x, c.y)).toList();
   }
 
-  private record Hit(int piece, Facing facing) {}
+  /** A piece, and how near its surface is to the eye. */
+  private record Hit(int piece, double near) {}
 
   private record Sitting(Frame frame, Body body) {}
 
-  private record Edge(Vector from, Vector to, boolean isLine) {}
+  private record Edge(Vector from, Vector to) {}
 }

@@ -46,7 +46,12 @@ public record Placed(
   Vector assembled(Vector own) {
     Vector upright = new Vector(onAxis(0, own), onAxis(1, own), onAxis(2, own));
     Vector turned = tilt == null ? upright : tilt.turned(upright);
-    return turned.plus(inches(corner)).plus(inches(shift));
+    return turned.plus(inches(corner)).plus(moved());
+  }
+
+  /** How far it is drawn away from its place. */
+  Vector moved() {
+    return inches(shift);
   }
 
   /** From its corner along an axis of the assembly, upright. */

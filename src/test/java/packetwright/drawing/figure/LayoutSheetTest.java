@@ -1,6 +1,7 @@
 package packetwright.drawing.figure;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static packetwright.drawing.part.SampleParts.in;
 
 import java.util.ArrayList;
@@ -9,6 +10,7 @@ import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
+import packetwright.drawing.part.SampleParts;
 import packetwright.drawing.sheet.Sheet;
 import packetwright.drawing.sheet.SheetReading;
 import packetwright.text.measure.Length;
@@ -16,6 +18,7 @@ import packetwright.text.measure.Rational;
 import packetwright.text.measure.Rule;
 import packetwright.text.measure.Unit;
 import packetwright.text.words.Words;
+import packetwright.wood.part.Part;
 import packetwright.wood.workpiece.Layout;
 import packetwright.wood.workpiece.Layout.Section;
 
@@ -46,6 +49,70 @@ class LayoutSheetTest {
         LayoutSheet.draw(
             new Layout("board", end, in(16 + random.nextInt(100), 16), sections), INCH, WORDS);
     SheetReading.of(sheet).assertLegible(sheet);
+  }
+
+  @Test
+  void nothingOverlapsWhereTwoBlanksShareAKeyAndTheirPartsAreDashed() {
+    Sheet sheet = SampleLayouts.together(INCH, WORDS);
+    SheetReading reading = SheetReading.of(sheet);
+    reading.assertLegible(sheet);
+    assertThat(reading.inks.stream().map(SheetReading.Ink::text))
+        .contains("wall blank", "lid blank", "grain", "bottom edge")
+        .containsOnlyOnce("cut line");
+  }
+
+  @Property(tries = 60, seed = "32")
+  void nothingOverlapsWhereRandomPartsAreDashed(@ForAll long seed) {
+    Random random = new Random(seed);
+    Length width = in(16 + random.nextInt(100), 16);
+    Length kerf = in(1, 8);
+    Length at = Length.ZERO;
+    List<Section> sections = new ArrayList<>();
+    List<Part> parts = new ArrayList<>();
+    for (int n = 1 + random.nextInt(5); n > 0; n--) {
+      Length piece = in(32 + random.nextInt(200), 16);
+      parts.add(SampleParts.side(piece, width.max(in(2, 1))));
+      sections.add(
+          new Section("side " + n, "A" + n, at, at.plus(piece), kerf, random.nextBoolean()));
+      at = at.plus(piece).plus(kerf);
+    }
+    Layout board = new Layout("board", at, width, sections);
+    Sheet sheet = LayoutSheet.drawAll(List.of(board, SampleLayouts.lid()), parts, INCH, WORDS);
+    SheetReading.of(sheet).assertLegible(sheet);
+  }
+
+  @Test
+  void anInchIsOneLengthOnEveryBlankOfASheet() {
+    SheetReading reading = SheetReading.of(SampleLayouts.together(INCH, WORDS));
+    double scale = (7.1 * 72 - 24) / 35;
+    for (double length : new double[] {35, 12}) {
+      assertThat(reading.lines)
+          .anySatisfy(
+              line -> {
+                assertThat(line.y1()).isEqualTo(line.y2());
+                assertThat(line.x2() - line.x1()).isCloseTo(length * scale, within(1e-9));
+              });
+    }
+  }
+
+  @Test
+  void aKerfTooThinToSeeIsDrawnWiderAndTheKeySaysSo() {
+    Layout wide = SampleLayouts.wall();
+    Layout narrow =
+        new Layout(
+            "rail",
+            in(6, 1),
+            in(2, 1),
+            List.of(
+                new Section("rail", "F", in(0, 1), in(4, 1), in(1, 8), false),
+                new Section("", "", in(33, 8), in(6, 1), Length.ZERO, false)));
+    assertThat(key(LayoutSheet.draw(wide, INCH, WORDS))).contains("drawn wider");
+    assertThat(key(LayoutSheet.draw(narrow, INCH, WORDS))).doesNotContain("drawn wider");
+  }
+
+  private static String key(Sheet sheet) {
+    return String.join(
+        "", SheetReading.of(sheet).inks.stream().map(SheetReading.Ink::text).toList());
   }
 
   @Test

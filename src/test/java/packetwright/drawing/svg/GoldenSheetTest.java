@@ -22,6 +22,7 @@ import packetwright.drawing.setup.SampleFigures;
 import packetwright.drawing.sheet.RuleSheet;
 import packetwright.drawing.sheet.RuleSheet.Pointer;
 import packetwright.drawing.sheet.Sheet;
+import packetwright.drawing.template.Template;
 import packetwright.drawing.view.Isometric.Eye;
 import packetwright.text.measure.Length;
 import packetwright.text.measure.Rational;
@@ -51,6 +52,11 @@ class GoldenSheetTest {
             PartSheet.draw(SampleParts.lid(), Phrase.of("birch plywood"), METRIC, WORDS),
             "part-lid-metric"));
     sheets.add(LayoutSheet.draw(SampleLayouts.wall(), INCH, WORDS));
+    sheets.add(SampleLayouts.together(INCH, WORDS));
+    sheets.addAll(Template.of(SampleParts.leg(), INCH, WORDS));
+    sheets.addAll(Template.of(SampleParts.seat(), METRIC, WORDS));
+    sheets.addAll(Template.of(SampleParts.taperedRail(), INCH, WORDS));
+    sheets.addAll(Template.of(SampleParts.nestFloor(), INCH, WORDS));
     sheets.add(
         RuleSheet.draw(
             "rule-inch",
