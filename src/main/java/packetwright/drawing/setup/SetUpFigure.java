@@ -14,6 +14,8 @@ import packetwright.wood.setup.Setting;
 
 /** A small figure of a machine set up for one operation, to stand beside the text of its step. */
 public final class SetUpFigure {
+  private static final String STACK = "-stack";
+
   private final SetUp setUp;
 
   private SetUpFigure(SetUp setUp) {
@@ -33,6 +35,11 @@ public final class SetUpFigure {
    */
   public static List<Sheet> of(OperationRun run, Shop shop, Rule rule, Words words) {
     return drawn(run, shop, rule, words).stream().map(Drawn::sheet).toList();
+  }
+
+  /** Whether a figure shows a dado set taken apart, and not a cut. */
+  public static boolean isStack(Sheet sheet) {
+    return sheet.name().endsWith(STACK);
   }
 
   /** A figure with the scene that it was put together as. */
@@ -56,7 +63,7 @@ public final class SetUpFigure {
     Setting cutter = setUp.setting("cutter");
     if (cutter != null && setUp.tool() == MachineKind.DADO_SET && cutter.stack().size() > 1) {
       List<Scale> larger = Scale.enlarging(setUp.rule().unit());
-      add(drawn, draw(new StackView(setUp, cutter), "-stack", larger));
+      add(drawn, draw(new StackView(setUp, cutter), STACK, larger));
     }
     return drawn;
   }

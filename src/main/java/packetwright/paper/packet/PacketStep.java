@@ -23,6 +23,7 @@ import packetwright.text.words.Phrase;
  * @param checks what is looked at, set-up by set-up
  * @param milling how boards of several thicknesses are planed; only where the instructor does it
  * @param fits what to do with a part that does not fit; only where parts are fitted
+ * @param figures of the machine as it is set up, to stand beside the text
  * @param drawings at this step
  */
 public record PacketStep(
@@ -41,6 +42,7 @@ public record PacketStep(
     List<Check> checks,
     List<MillingTable> milling,
     List<FitRow> fits,
+    List<Sheet> figures,
     List<Sheet> drawings) {
   /** Keeps its own copies. */
   public PacketStep {
@@ -53,6 +55,7 @@ public record PacketStep(
     checks = List.copyOf(checks);
     milling = List.copyOf(milling);
     fits = List.copyOf(fits);
+    figures = List.copyOf(figures);
     drawings = List.copyOf(drawings);
   }
 

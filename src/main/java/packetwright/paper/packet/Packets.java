@@ -14,7 +14,7 @@ import packetwright.definition.project.Project.Supply;
 import packetwright.definition.shop.MachineKind;
 import packetwright.definition.size.Evaluated;
 import packetwright.definition.size.Size;
-import packetwright.drawing.part.PartSheet;
+import packetwright.drawing.figure.Drawings;
 import packetwright.drawing.sheet.Sheet;
 import packetwright.paper.packet.AnswerKey.StepChecks;
 import packetwright.paper.packet.StudentPacket.Cover;
@@ -73,11 +73,12 @@ public final class Packets {
 
   private StudentPacket student(List<PacketStep> steps, PlaceText text, CautionPlaces cautions) {
     Handout handout = new Handout(lesson, naming);
+    Drawings drawings = new Drawings(lesson, words);
     return new StudentPacket(
         heading(),
         cover(text),
-        new Pictures(lesson, words).apart(),
-        PartSheet.drawAll(lesson.parts(), this::material, rule, words),
+        drawings.apart(),
+        drawings.parts(),
         lesson.parts().stream().map(this::row).toList(),
         handout.handed(),
         handout.rough(),
@@ -161,7 +162,7 @@ public final class Packets {
     }
     return new Cover(
         TrueScale.strip(rule.unit(), words),
-        new Pictures(lesson, words).finished(),
+        new Drawings(lesson, words).finished(),
         text.fill(lesson.procedure().introduction(), null),
         lesson.project().objectives().stream().map(Naming::typeset).toList(),
         names(tools, true),

@@ -1,6 +1,5 @@
 package packetwright.paper.packet;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -8,23 +7,25 @@ import java.util.Locale;
 import java.util.Set;
 import packetwright.definition.procedure.Step;
 import packetwright.definition.shop.MachineKind;
-import packetwright.drawing.figure.LayoutSheet;
-import packetwright.drawing.sheet.Sheet;
+import packetwright.drawing.figure.Drawings;
 import packetwright.plan.lesson.Lesson;
 import packetwright.text.source.Findings;
 import packetwright.text.words.Phrase;
 import packetwright.text.words.Words;
 import packetwright.wood.operation.OperationRun;
-import packetwright.wood.workpiece.Layout;
 
 /** Prepares the steps of the procedure for printing. */
 final class StepPages {
+  /** More do not fit beside the text of a step. */
+  private static final int MOST_FIGURES = 3;
+
   private final Lesson lesson;
   private final Naming naming;
   private final Words words;
   private final PlaceText text;
   private final SetUps setUps;
   private final CautionPlaces cautions;
+  private final Drawings drawings;
 
   StepPages(Lesson lesson, Naming naming, PlaceText text, CautionPlaces cautions) {
     this.lesson = lesson;
@@ -33,6 +34,7 @@ final class StepPages {
     this.text = text;
     this.setUps = new SetUps(lesson, naming);
     this.cautions = cautions;
+    this.drawings = new Drawings(lesson, words);
   }
 
   List<PacketStep> steps() {
@@ -60,7 +62,8 @@ final class StepPages {
         checks,
         isInstructors ? new MillingTables(lesson, naming).of(runs) : List.of(),
         new DryFit(lesson, naming).rows(runs),
-        drawings(runs));
+        isInstructors ? List.of() : drawings.kindsOfSetUp(step, MOST_FIGURES),
+        drawings.layouts(step));
   }
 
   private List<PacketStep.Tool> named(Step step) {
@@ -104,28 +107,5 @@ final class StepPages {
 
   private static String lower(String name) {
     return name.toLowerCase(Locale.ROOT);
-  }
-
-  /** What tells a blank's second lay-out from its first. */
-  private String again(OperationRun run, Layout layout) {
-    List<OperationRun> all = lesson.run().operations();
-    long earlier =
-        all.subList(0, all.indexOf(run)).stream()
-            .map(OperationRun::layout)
-            .filter(other -> other != null && other.blank().equals(layout.blank()))
-            .count();
-    return earlier == 0 ? "" : "-" + (earlier + 1);
-  }
-
-  private List<Sheet> drawings(List<OperationRun> runs) {
-    List<Sheet> sheets = new ArrayList<>();
-    for (OperationRun run : runs) {
-      Layout layout = run.layout();
-      if (layout != null) {
-        Sheet sheet = LayoutSheet.draw(layout, naming.rule(), words);
-        sheets.add(sheet.named(sheet.name() + again(run, layout)));
-      }
-    }
-    return sheets;
   }
 }

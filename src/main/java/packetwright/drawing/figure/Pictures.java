@@ -1,9 +1,8 @@
-package packetwright.paper.packet;
+package packetwright.drawing.figure;
 
 import java.util.ArrayList;
 import java.util.List;
 import packetwright.definition.project.AssemblyDefinition.Joint;
-import packetwright.drawing.figure.PictorialSheet;
 import packetwright.drawing.figure.PictorialSheet.Frame;
 import packetwright.drawing.sheet.Sheet;
 import packetwright.drawing.view.Isometric.Eye;
