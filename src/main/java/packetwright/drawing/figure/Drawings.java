@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
@@ -51,7 +52,7 @@ public record Drawings(Lesson lesson, Words words) {
         ? List.of()
         : List.of(
             LayoutSheet.drawAll(layouts, lesson.parts(), rule(), words)
-                .named("layout-" + step.number()));
+                .named("layout-" + step.mark().toLowerCase(Locale.ROOT)));
   }
 
   /** Every set-up of a step, in the order of its operations. */

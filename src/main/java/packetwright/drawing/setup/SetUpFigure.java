@@ -2,6 +2,7 @@ package packetwright.drawing.setup;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import packetwright.definition.procedure.Verb;
 import packetwright.definition.shop.MachineKind;
@@ -143,7 +144,7 @@ public final class SetUpFigure {
             ? ""
             : "-" + setUp.run().operation().targets().get(0).value().replaceAll("[._ ]", "-");
     return "set-up-"
-        + setUp.run().step().number()
+        + setUp.run().step().mark().toLowerCase(Locale.ROOT)
         + "-"
         + setUp.run().operation().verb().value().word().replace('_', '-')
         + target;

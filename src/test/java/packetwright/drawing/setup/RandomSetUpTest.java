@@ -226,10 +226,11 @@ class RandomSetUpTest {
         1);
   }
 
+  /** Thinner wood may have no figure: its numbers find no room at full size. */
   @Property(tries = 120, seed = "506")
   void milling(
       @ForAll boolean isMetric,
-      @ForAll @IntRange(min = 16, max = 64 * 3) int thickness,
+      @ForAll @IntRange(min = 24, max = 64 * 3) int thickness,
       @ForAll @IntRange(min = 1, max = 4) int pass,
       @ForAll @IntRange(min = 64, max = 64 * 12) int width) {
     Length length = Length.ofInches(30);

@@ -17,29 +17,28 @@ public final class SampleFigures {
       Map.of(
           "nest-box own shop []",
           List.of(
-              "set-up-4-rip-side-board",
-              "set-up-9-cut-side-slope",
-              "set-up-10-cut-roof-back-bevel",
-              "set-up-11-drill-floor-drain-1",
-              "set-up-11-drill-floor-drain-1-2"),
+              "set-up-2-rip-side-board",
+              "set-up-7-cut-side-slope",
+              "set-up-9-drill-floor-drain-1",
+              "set-up-9-drill-floor-drain-1-2"),
           "sliding-lid-box own shop []",
           List.of(
-              "set-up-1-rough-cut-wall",
-              "set-up-2-plane-to-thickness-wall",
-              "set-up-3-joint-edge-wall",
-              "set-up-5-square-end-wall",
-              "set-up-7-cut-side-lid-groove",
-              "set-up-7-cut-side-lid-groove-stack",
-              "set-up-8-crosscut-side",
-              "set-up-9-cut-side-end-rabbets",
-              "set-up-12-rip-wall"),
+              "set-up-p1-rough-cut-wall",
+              "set-up-p2-plane-to-thickness-wall",
+              "set-up-1-joint-edge-wall",
+              "set-up-3-square-end-wall",
+              "set-up-5-cut-side-lid-groove",
+              "set-up-5-cut-side-lid-groove-stack",
+              "set-up-6-crosscut-side",
+              "set-up-7-cut-side-end-rabbets",
+              "set-up-10-rip-wall"),
           "step-stool own shop []",
           List.of(
-              "set-up-8-cut-leg-dado",
-              "set-up-9-saw-curve-leg-arch",
-              "set-up-9-saw-curve-leg-arch-2",
-              "set-up-10-rout-seat-front-edge",
-              "set-up-10-rout-seat-front-edge-2"));
+              "set-up-6-cut-leg-dado",
+              "set-up-7-saw-curve-leg-arch",
+              "set-up-7-saw-curve-leg-arch-2",
+              "set-up-8-rout-seat-front-edge",
+              "set-up-8-rout-seat-front-edge-2"));
 
   private SampleFigures() {}
 
@@ -50,7 +49,8 @@ public final class SampleFigures {
       List<String> wanted = NAMES.getOrDefault(entry.getKey(), List.of());
       for (OperationRun run : entry.getValue().run().operations()) {
         for (Sheet sheet : figures(entry.getValue(), run)) {
-          if (wanted.contains(sheet.name())) {
+          boolean isNew = sheets.stream().noneMatch(s -> s.name().equals(sheet.name()));
+          if (isNew && wanted.contains(sheet.name())) {
             sheets.add(sheet);
           }
         }

@@ -41,7 +41,7 @@ class TemplateFillerTest {
   void namesEveryDrawingThatItPlaces() {
     Html html = fill(Map.of(), PACKET).value();
     assertThat(html.sheets().keySet())
-        .contains("scale-strip", "cover", "exploded", "layout-wall", "check-bar", "sign-alert");
+        .contains("scale-strip", "cover", "exploded", "layout-4", "check-bar", "sign-alert");
     html.sheets()
         .keySet()
         .forEach(name -> assertThat(html.text()).contains("data-sheet=\"" + name + "\""));
