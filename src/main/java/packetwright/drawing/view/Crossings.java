@@ -9,6 +9,9 @@ import java.util.TreeSet;
 final class Crossings {
   private static final double NEAR = 1e-9;
 
+  /** Lines farther apart, in inches, do not cross. */
+  private static final double AIR = 1e-3;
+
   private final double[][] lines;
 
   /**
@@ -29,6 +32,9 @@ final class Crossings {
     double dv = line[3] - v;
     TreeSet<Double> cuts = new TreeSet<>(List.of(0.0, 1.0));
     for (double[] other : lines) {
+      if (isFar(line, other)) {
+        continue;
+      }
       double u2 = other[0];
       double v2 = other[1];
       double du2 = other[2] - u2;
@@ -48,6 +54,15 @@ final class Crossings {
       }
     }
     return new ArrayList<>(cuts);
+  }
+
+  private static boolean isFar(double[] one, double[] other) {
+    return isFar(one[0], one[2], other[0], other[2]) || isFar(one[1], one[3], other[1], other[3]);
+  }
+
+  private static boolean isFar(double from1, double to1, double from2, double to2) {
+    return Math.min(from1, to1) > Math.max(from2, to2) + AIR
+        || Math.min(from2, to2) > Math.max(from1, to1) + AIR;
   }
 
   private static void addInside(Set<Double> cuts, double cut) {
