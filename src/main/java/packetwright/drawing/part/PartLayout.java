@@ -36,6 +36,9 @@ final class PartLayout {
   private final List<Note> notes;
   private final List<Mark> marks = new ArrayList<>();
 
+  /** Where lines end, which every dimension asks for. */
+  private final Map<Projection, List<List<Length>>> ends = new EnumMap<>(Projection.class);
+
   PartLayout(Showing showing, ViewMarks.Scale scale, PartSheet.Style style) {
     this.showing = showing;
     this.style = style;
@@ -121,7 +124,7 @@ final class PartLayout {
     Length deep = band.isLevel() ? view.height() : view.width();
     Length nearest = deep;
     boolean isFar = band.isLevel() ? band.outward() < 0 : band.outward() > 0;
-    for (List<Length> end : Places.ends(view)) {
+    for (List<Length> end : ends.computeIfAbsent(band.projection(), p -> Places.ends(view))) {
       if (end.get(band.isLevel() ? 0 : 1).equals(place)) {
         Length along = end.get(band.isLevel() ? 1 : 0);
         nearest = nearest.min(isFar ? deep.minus(along) : along);

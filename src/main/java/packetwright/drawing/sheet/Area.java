@@ -16,6 +16,13 @@ public record Area(double left, double top, double right, double bottom) {
 
   /** Whether a straight line passes through its inside (Liang and Barsky 1984, clipping). */
   public boolean isCrossedBy(double x1, double y1, double x2, double y2) {
+    // Most lines lie wholly at one side.
+    if (Math.min(x1, x2) >= right
+        || Math.max(x1, x2) <= left
+        || Math.min(y1, y2) >= bottom
+        || Math.max(y1, y2) <= top) {
+      return false;
+    }
     double[] delta = {x1 - x2, x2 - x1, y1 - y2, y2 - y1};
     double[] room = {x1 - left, right - x1, y1 - top, bottom - y1};
     double enter = 0;

@@ -35,6 +35,12 @@ public final class DimensionBand {
   private final List<Wish> waiting;
   private final List<Spot> placed = new ArrayList<>();
 
+  /** Of each row, how much room its numbers take across. */
+  private final List<Double> acrosses = new ArrayList<>();
+
+  /** Of each row, how far from the outline it lies. */
+  private final List<Double> offsets = new ArrayList<>();
+
   /** Room that the number of each wish takes along the side: asked for very often. */
   private final IdentityHashMap<Wish, Double> rooms = new IdentityHashMap<>();
 
@@ -51,6 +57,7 @@ public final class DimensionBand {
     while (!band.waiting.isEmpty()) {
       band.place(band.waiting.remove(0));
     }
+    band.measure();
     return band;
   }
 
@@ -59,7 +66,7 @@ public final class DimensionBand {
     if (placed.isEmpty()) {
       return 0;
     }
-    int last = rows() - 1;
+    int last = offsets.size() - 1;
     return offset(last) + across(last) / 2 + CLEAR;
   }
 
@@ -110,10 +117,13 @@ public final class DimensionBand {
   }
 
   private void place(Wish wish) {
+    List<Spot> spots = candidates(wish);
+    spots.removeIf(this::isCutByWaiting);
     for (int row = 0; row < placed.size() + waiting.size() + SPARE_ROWS; row++) {
-      for (Spot spot : candidates(wish, row)) {
-        if (isFree(spot)) {
-          placed.add(spot);
+      List<Spot> rivals = rivals(row);
+      for (Spot spot : spots) {
+        if (isFree(spot, row, rivals)) {
+          placed.add(spot.in(row));
           return;
         }
       }
@@ -121,7 +131,16 @@ public final class DimensionBand {
     throw new IllegalStateException("no room for " + wish);
   }
 
-  private List<Spot> candidates(Wish wish, int row) {
+  /**
+   * Those in a row or further out. The numbers of those further in kept clear of its extension
+   * lines while it was waiting.
+   */
+  private List<Spot> rivals(int row) {
+    return placed.stream().filter(other -> other.row >= row).toList();
+  }
+
+  /** In no row yet. */
+  private List<Spot> candidates(Wish wish) {
     double room = along(wish) + 2 * Dimension.TEXT_GAP;
     double span = wish.to - wish.from;
     double centre = (wish.from + wish.to) / 2;
@@ -130,13 +149,13 @@ public final class DimensionBand {
     double slack = (span - room) / 2 - Dimension.ARROW - 2;
     if (slack >= 0) {
       for (double shift = 0; shift <= slack; shift += 3) {
-        spots.add(Spot.inside(wish, row, centre + shift));
-        spots.add(Spot.inside(wish, row, centre - shift));
+        spots.add(Spot.inside(wish, centre + shift));
+        spots.add(Spot.inside(wish, centre - shift));
       }
     } else if (span >= room) {
       spots.add(
           new Spot(
-              wish, row, Dimension.Arrows.OUTSIDE, centre, wish.from - outside, wish.to + outside));
+              wish, 0, Dimension.Arrows.OUTSIDE, centre, wish.from - outside, wish.to + outside));
     }
     // Beyond every extension line there is always room, in some row.
     double nearest = outside + room / 2;
@@ -144,45 +163,47 @@ public final class DimensionBand {
     for (double[] reach : new double[][] {{0, NEAR}, {NEAR, FAR}}) {
       for (int direction : new int[] {preferred, -preferred}) {
         for (double more = reach[0]; more <= reach[1]; more += 4) {
-          spots.add(outside(wish, row, direction * (nearest + more), room));
+          spots.add(outside(wish, direction * (nearest + more), room));
         }
       }
     }
     return spots;
   }
 
-  private static Spot outside(Wish wish, int row, double distance, double room) {
+  private static Spot outside(Wish wish, double distance, double room) {
     double outside = Dimension.ARROW + Dimension.TAIL;
     double middle = distance > 0 ? wish.to + distance : wish.from + distance;
     return new Spot(
         wish,
-        row,
+        0,
         Dimension.Arrows.OUTSIDE,
         middle,
         Math.min(wish.from - outside, middle - room / 2),
         Math.max(wish.to + outside, middle + room / 2));
   }
 
-  private boolean isFree(Spot spot) {
+  /** Whether an extension line that is still to come would cross its number. */
+  private boolean isCutByWaiting(Spot spot) {
     double half = along(spot.wish) / 2 + CLEAR;
-    double low = spot.middle - half;
-    double high = spot.middle + half;
     for (Wish later : waiting) {
-      if (isWithin(later.from, low, high) || isWithin(later.to, low, high)) {
-        return false;
+      if (isCutBy(later, spot.middle - half, spot.middle + half)) {
+        return true;
       }
     }
-    for (Spot other : placed) {
+    return false;
+  }
+
+  private boolean isFree(Spot spot, int row, List<Spot> rivals) {
+    double half = along(spot.wish) / 2 + CLEAR;
+    for (Spot other : rivals) {
       boolean isCut =
-          other.row > spot.row
-              && (isWithin(other.wish.from, low, high)
-                  || isWithin(other.wish.to, low, high)
-                  || isWithin(other.wish.from, spot.begin, spot.end)
-                  || isWithin(other.wish.to, spot.begin, spot.end));
+          other.row > row
+              && (isCutBy(other.wish, spot.middle - half, spot.middle + half)
+                  || isCutBy(other.wish, spot.begin, spot.end));
       boolean isCrowded =
-          other.row == spot.row && spot.begin < other.end - 0.01 && other.begin < spot.end - 0.01;
+          other.row == row && spot.begin < other.end - 0.01 && other.begin < spot.end - 0.01;
       // In a chain the arrowheads of two dimensions may meet at one extension line, tip to tip.
-      if (isCut || isCrowded || isStacked(spot, other) || isCutBy(other, spot)) {
+      if (isCut || isCrowded || (other.row == row && isStacked(spot, other))) {
         return false;
       }
     }
@@ -191,46 +212,42 @@ public final class DimensionBand {
 
   /** Numbers right over one another would read as one. */
   private boolean isStacked(Spot one, Spot other) {
-    if (isLevel || one.row != other.row) {
-      return false;
-    }
     double apart = (along(one.wish) + along(other.wish)) / 2 + APART;
-    return Math.abs(one.middle - other.middle) < apart;
+    return !isLevel && Math.abs(one.middle - other.middle) < apart;
   }
 
-  /** Whether an extension line of a dimension further out would cross a number. */
-  private boolean isCutBy(Spot spot, Spot further) {
-    if (further.row <= spot.row) {
-      return false;
-    }
-    double half = along(spot.wish) / 2 + CLEAR;
-    return isWithin(further.wish.from, spot.middle - half, spot.middle + half)
-        || isWithin(further.wish.to, spot.middle - half, spot.middle + half);
+  private static boolean isCutBy(Wish wish, double low, double high) {
+    return isWithin(wish.from, low, high) || isWithin(wish.to, low, high);
   }
 
   private static boolean isWithin(double place, double low, double high) {
     return place > low + 0.01 && place < high - 0.01;
   }
 
-  private int rows() {
-    return placed.stream().mapToInt(s -> s.row).max().orElse(-1) + 1;
-  }
-
   private double offset(int row) {
-    // The centre line of a hole reaches past the outline; no number may touch it.
-    double offset = Math.max(FIRST, across(0) / 2 + Line.CENTRE_PAST + CLEAR);
-    for (int i = 1; i <= row; i++) {
-      offset += Math.max(NEXT, (across(i - 1) + across(i)) / 2 + CLEAR);
-    }
-    return offset;
+    return offsets.get(row);
   }
 
   private double across(int row) {
-    return placed.stream()
-        .filter(s -> s.row == row)
-        .mapToDouble(s -> Dimension.across(isLevel, s.wish.text))
-        .max()
-        .orElse(0);
+    return acrosses.get(row);
+  }
+
+  /** Reckons where the rows lie, when all is placed. */
+  private void measure() {
+    for (Spot spot : placed) {
+      while (acrosses.size() <= spot.row) {
+        acrosses.add(0.0);
+      }
+      double across = Dimension.across(isLevel, spot.wish.text);
+      acrosses.set(spot.row, Math.max(across, acrosses.get(spot.row)));
+    }
+    for (int row = 0; row < acrosses.size(); row++) {
+      // The centre line of a hole reaches past the outline; no number may touch it.
+      offsets.add(
+          row == 0
+              ? Math.max(FIRST, across(0) / 2 + Line.CENTRE_PAST + CLEAR)
+              : offset(row - 1) + Math.max(NEXT, (across(row - 1) + across(row)) / 2 + CLEAR));
+    }
   }
 
   /**
@@ -255,8 +272,12 @@ public final class DimensionBand {
   private record Spot(
       Wish wish, int row, Dimension.Arrows arrows, double middle, double begin, double end) {
 
-    static Spot inside(Wish wish, int row, double middle) {
-      return new Spot(wish, row, Dimension.Arrows.INSIDE, middle, wish.from, wish.to);
+    static Spot inside(Wish wish, double middle) {
+      return new Spot(wish, 0, Dimension.Arrows.INSIDE, middle, wish.from, wish.to);
+    }
+
+    Spot in(int row) {
+      return new Spot(wish, row, arrows, middle, begin, end);
     }
   }
 }

@@ -1,10 +1,11 @@
 package packetwright.drawing.sheet;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
+import java.util.Iterator;
 import java.util.List;
-import java.util.PriorityQueue;
-import java.util.Queue;
+import java.util.NoSuchElementException;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import packetwright.drawing.lettering.Face;
@@ -16,7 +17,7 @@ public final class Obstacles implements Painter {
   private static final double STEP = 2;
   private static final int CHORDS = 6;
 
-  private final List<double[]> lines = new ArrayList<>();
+  private final Lines lines = new Lines();
   private final List<Area> texts = new ArrayList<>();
 
   /** Counts in everything painted so far. */
@@ -35,37 +36,68 @@ public final class Obstacles implements Painter {
   public @Nullable Label place(Inscription text, double size, Area bounds, Wish wish) {
     double width = text.width(size);
     double height = text.above(size) + text.below(size);
-    // A heap: the first few are wanted, and sorting them all took longer than all else.
-    Queue<double[]> corners =
-        new PriorityQueue<>(
-            Comparator.<double[]>comparingDouble(c -> c[2])
-                .thenComparingDouble(c -> c[0])
-                .thenComparingDouble(c -> c[1]));
-    for (double left = bounds.left(); left + width <= bounds.right(); left += STEP) {
-      for (double top = bounds.top(); top + height <= bounds.bottom(); top += STEP) {
-        double across = left + width / 2 - wish.x;
-        double down = top + height / 2 - wish.y;
-        corners.add(new double[] {left, top, across * across + down * down});
-      }
-    }
-    for (double[] c = corners.poll(); c != null; c = corners.poll()) {
-      Label label = new Label(c[0], c[1] + text.above(size), size, text);
-      if (isFree(label.area().grown(CLEAR)) && wish.suits.test(label)) {
-        return label;
+    double above = text.above(size);
+    double below = text.below(size);
+    double[] lefts = places(bounds.left(), bounds.right(), width);
+    double[] tops = places(bounds.top(), bounds.bottom(), height);
+    Rings rings =
+        new Rings(
+            lefts, tops, squares(lefts, width / 2, wish.x), squares(tops, height / 2, wish.y));
+    while (rings.hasNext()) {
+      for (double[] corner : rings.next()) {
+        double left = corner[0];
+        double baseline = corner[1] + above;
+        Area ink = new Area(left, baseline - above, left + width, baseline + below);
+        if (isFree(ink.grown(CLEAR))) {
+          Label label = new Label(left, baseline, size, text);
+          if (wish.suits.test(label)) {
+            return label;
+          }
+        }
       }
     }
     return null;
   }
 
+  /** Where something so long may begin. */
+  private static double[] places(double low, double high, double length) {
+    int count = 0;
+    for (double at = low; at + length <= high; at += STEP) {
+      count++;
+    }
+    double[] places = new double[count];
+    double at = low;
+    for (int i = 0; i < count; i++) {
+      places[i] = at;
+      at += STEP;
+    }
+    return places;
+  }
+
+  /** How far middles lie from where they would like to, squared. */
+  private static double[] squares(double[] places, double half, double wish) {
+    double[] squares = new double[places.length];
+    for (int i = 0; i < places.length; i++) {
+      double off = places[i] + half - wish;
+      squares[i] = off * off;
+    }
+    return squares;
+  }
+
   /** Whether a line runs through a text. */
   public boolean crossesText(double x1, double y1, double x2, double y2) {
-    return texts.stream().anyMatch(t -> t.grown(1).isCrossedBy(x1, y1, x2, y2));
+    for (Area text : texts) {
+      if (text.grown(1).isCrossedBy(x1, y1, x2, y2)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Whether a level or upright line meets another. */
   public boolean crossesLine(double x1, double y1, double x2, double y2) {
     Area along = new Area(Math.min(x1, x2), Math.min(y1, y2), Math.max(x1, x2), Math.max(y1, y2));
-    return lines.stream().anyMatch(l -> along.grown(1).isCrossedBy(l[0], l[1], l[2], l[3]));
+    return lines.cross(along.grown(1));
   }
 
   /**
@@ -79,13 +111,17 @@ public final class Obstacles implements Painter {
 
   /** Whether no text stands in an area. */
   public boolean isApart(Area area) {
-    return texts.stream().noneMatch(area::overlaps);
+    for (Area text : texts) {
+      if (area.overlaps(text)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Whether nothing stands in an area. */
   public boolean isFree(Area area) {
-    return texts.stream().noneMatch(area::overlaps)
-        && lines.stream().noneMatch(l -> area.isCrossedBy(l[0], l[1], l[2], l[3]));
+    return isApart(area) && !lines.cross(area);
   }
 
   @Override
@@ -126,7 +162,7 @@ public final class Obstacles implements Painter {
       } else if (segment.kind() == 'C') {
         addCurve(x, y, xy);
       } else {
-        lines.add(new double[] {x, y, nextX, nextY});
+        lines.add(x, y, nextX, nextY);
       }
       x = nextX;
       y = nextY;
@@ -141,7 +177,7 @@ public final class Obstacles implements Painter {
       double t = (double) i / CHORDS;
       double nextX = bezier(t, x, xy.get(0), xy.get(2), xy.get(4));
       double nextY = bezier(t, y, xy.get(1), xy.get(3), xy.get(5));
-      lines.add(new double[] {beforeX, beforeY, nextX, nextY});
+      lines.add(beforeX, beforeY, nextX, nextY);
       beforeX = nextX;
       beforeY = nextY;
     }
@@ -150,5 +186,119 @@ public final class Obstacles implements Painter {
   private static double bezier(double t, double a, double b, double c, double d) {
     double s = 1 - t;
     return s * s * s * a + 3 * s * s * t * b + 3 * s * t * t * c + t * t * t * d;
+  }
+
+  /**
+   * Corners of a grid, the nearest first, ring by ring: most labels find room close by, and sorting
+   * all of a sheet's corners took longer than all else.
+   */
+  private static final class Rings implements Iterator<List<double[]>> {
+    private static final double FIRST = 12;
+    private static final double WIDER = 1.5;
+
+    /** By distance, then from the left, then from the top. */
+    private static final Comparator<double[]> NEAREST =
+        Comparator.<double[]>comparingDouble(c -> c[2])
+            .thenComparingDouble(c -> c[0])
+            .thenComparingDouble(c -> c[1]);
+
+    private final double[] lefts;
+    private final double[] tops;
+    private final double[] across;
+    private final double[] down;
+    private final double farthest;
+    private double inner;
+    private double radius;
+    private double step = FIRST;
+
+    /** {@code across} and {@code down}: how far, squared, of each column and row. */
+    Rings(double[] lefts, double[] tops, double[] across, double[] down) {
+      this.lefts = lefts;
+      this.tops = tops;
+      this.across = across;
+      this.down = down;
+      this.radius = Math.sqrt(least(across) + least(down));
+      this.farthest =
+          lefts.length == 0 || tops.length == 0
+              ? -1
+              : Arrays.stream(across).max().orElse(0) + Arrays.stream(down).max().orElse(0);
+    }
+
+    private static double least(double[] squares) {
+      return Arrays.stream(squares).min().orElse(0);
+    }
+
+    @Override
+    public boolean hasNext() {
+      return inner <= farthest;
+    }
+
+    @Override
+    public List<double[]> next() {
+      if (!hasNext()) {
+        throw new NoSuchElementException();
+      }
+      radius += step;
+      step *= WIDER;
+      double outer = radius * radius;
+      List<double[]> ring = new ArrayList<>();
+      for (int i = 0; i < lefts.length; i++) {
+        for (int j = 0; across[i] < outer && j < tops.length; j++) {
+          double distance = across[i] + down[j];
+          if (distance >= inner && distance < outer) {
+            ring.add(new double[] {lefts[i], tops[j], distance});
+          }
+        }
+      }
+      inner = outer;
+      ring.sort(NEAREST);
+      return ring;
+    }
+  }
+
+  /** Straight lines, found by where they run: each is listed in every cell that it may run into. */
+  private static final class Lines {
+    private static final int CELL = 16;
+    private static final int CELLS = 48;
+
+    private final List<List<double[]>> cells = new ArrayList<>();
+
+    Lines() {
+      for (int i = 0; i < CELLS * CELLS; i++) {
+        cells.add(List.of());
+      }
+    }
+
+    void add(double x1, double y1, double x2, double y2) {
+      double[] line = {x1, y1, x2, y2};
+      for (int i = cell(Math.min(x1, x2)); i <= cell(Math.max(x1, x2)); i++) {
+        for (int j = cell(Math.min(y1, y2)); j <= cell(Math.max(y1, y2)); j++) {
+          List<double[]> lines = cells.get(i * CELLS + j);
+          if (lines.isEmpty()) {
+            lines = new ArrayList<>();
+            cells.set(i * CELLS + j, lines);
+          }
+          lines.add(line);
+        }
+      }
+    }
+
+    boolean cross(Area area) {
+      for (int i = cell(area.left()); i <= cell(area.right()); i++) {
+        for (int j = cell(area.top()); j <= cell(area.bottom()); j++) {
+          for (double[] line : cells.get(i * CELLS + j)) {
+            if (area.isCrossedBy(line[0], line[1], line[2], line[3])) {
+              return true;
+            }
+          }
+        }
+      }
+      return false;
+    }
+
+    /** What lies beyond the cells counts to the outermost, so that nothing is missed. */
+    private static int cell(double place) {
+      return (int) Math.max(0, Math.min(CELLS - 1, Math.floor(place / CELL)));
+    }
   }
 }

@@ -29,11 +29,20 @@ final class FullSize {
   private final View view;
   private final boolean isTurned;
 
-  FullSize(Solid solid, Projection projection, boolean isTurned) {
+  private FullSize(Solid solid, Projection projection, View view, boolean isTurned) {
     this.solid = solid;
     this.projection = projection;
-    this.view = Views.project(solid, projection);
+    this.view = view;
     this.isTurned = isTurned;
+  }
+
+  FullSize(Solid solid, Projection projection, boolean isTurned) {
+    this(solid, projection, Views.project(solid, projection), isTurned);
+  }
+
+  /** The same, turned. */
+  FullSize turned() {
+    return new FullSize(solid, projection, view, true);
   }
 
   /** A line of places, and how it looks. */

@@ -54,7 +54,7 @@ final class TileSheet {
     this.rule = rule;
     this.words = words;
     FullSize level = new FullSize(part.solid(), projection, false);
-    FullSize turned = new FullSize(part.solid(), projection, true);
+    FullSize turned = level.turned();
     Tiling asLevel = Tiling.of(level.width(), level.height());
     Tiling asTurned = Tiling.of(turned.width(), turned.height());
     boolean isTurned = asTurned.count() < asLevel.count();

@@ -30,20 +30,24 @@ final class Creases {
     Creases creases = new Creases(body);
     List<Facet> facets = body.facets();
     for (int i = 0; i < facets.size(); i++) {
-      for (int j = i + 1; j < facets.size(); j++) {
-        List<Vector> ends = facets.get(i).meet(facets.get(j));
+      Facet facet = facets.get(i);
+      List<Facet> near = facets.stream().filter(facet::isNear).toList();
+      for (Facet other : facets.subList(i + 1, facets.size())) {
+        List<Vector> ends = facet.isNear(other) ? facet.meet(other) : List.of();
         if (!ends.isEmpty()) {
-          creases.add(ends.get(0), ends.get(1));
+          creases.add(ends.get(0), ends.get(1), near);
         }
       }
     }
     return Straight.joined(creases.found);
   }
 
-  private void add(Vector from, Vector to) {
+  /** Cuts where two facets meet; all that can matter there are near one of them. */
+  private void add(Vector from, Vector to, List<Facet> near) {
     Vector way = to.minus(from);
+    List<Facet> nearer = near.stream().filter(facet -> facet.isNear(from, to)).toList();
     TreeSet<Double> cuts = new TreeSet<>(List.of(0.0, 1.0));
-    for (Facet facet : body.facets()) {
+    for (Facet facet : nearer) {
       double at = facet.crossing(from, way);
       if (!Double.isNaN(at)) {
         cuts.add(at);
@@ -52,14 +56,16 @@ final class Creases {
     double before = 0;
     for (double cut : cuts) {
       if ((cut - before) * way.length() > 10 * Facet.SAME) {
-        addStretch(from.toward(to, before), from.toward(to, cut), way.unit());
+        Vector begin = from.toward(to, before);
+        Vector end = from.toward(to, cut);
+        Vector middle = begin.toward(end, 0.5);
+        addStretch(begin, end, faces(middle, way.unit(), nearer));
         before = cut;
       }
     }
   }
 
-  private void addStretch(Vector from, Vector to, Vector along) {
-    List<Face> faces = faces(from.toward(to, 0.5), along);
+  private void addStretch(Vector from, Vector to, List<Face> faces) {
     boolean isFlat =
         faces.size() == 2 && faces.get(0).outward().dot(faces.get(1).outward()) > 1 - 1e-12;
     if (!faces.isEmpty() && !isFlat) {
@@ -68,11 +74,11 @@ final class Creases {
   }
 
   /** The facets at a place of a line between wood and air. */
-  private List<Face> faces(Vector middle, Vector along) {
+  private List<Face> faces(Vector middle, Vector along, List<Facet> near) {
     Vector one =
         (Math.abs(along.x()) < 0.9 ? Vector.along(0) : Vector.along(1)).cross(along).unit();
     Vector other = along.cross(one);
-    List<Ray> rays = rays(middle, along, one, other);
+    List<Ray> rays = rays(middle, new Vector[] {along, one, other}, near);
     List<Face> faces = new ArrayList<>();
     for (int i = 0; i < rays.size(); i++) {
       double before = rays.get((i + rays.size() - 1) % rays.size()).turn;
@@ -104,10 +110,13 @@ final class Creases {
             .plus(other.times(AROUND * StrictMath.sin(turn))));
   }
 
-  /** The ways in which facets leave a line, by the angle about it. */
-  private List<Ray> rays(Vector middle, Vector along, Vector one, Vector other) {
+  /** The ways in which facets leave a line, by the angle about it; the line comes first. */
+  private static List<Ray> rays(Vector middle, Vector[] frame, List<Facet> near) {
+    Vector along = frame[0];
+    Vector one = frame[1];
+    Vector other = frame[2];
     List<Ray> rays = new ArrayList<>();
-    for (Facet facet : body.facets()) {
+    for (Facet facet : near) {
       if (Math.abs(facet.distance(middle)) < Facet.SAME && facet.isAlong(along)) {
         Vector way = facet.normal().cross(along).unit();
         for (Vector toward : List.of(way, way.times(-1))) {

@@ -9,7 +9,13 @@ import java.util.TreeSet;
 final class Crossings {
   private static final double NEAR = 1e-9;
 
+  /** Lines farther apart, in inches, do not cross. */
+  private static final double AIR = 1e-3;
+
   private final double[][] lines;
+
+  /** Around each line: least u and v, greatest u and v. */
+  private final double[][] boxes;
 
   /**
    * Of lines that are not points.
@@ -18,6 +24,7 @@ final class Crossings {
    */
   Crossings(List<double[]> lines) {
     this.lines = lines.toArray(double[][]::new);
+    this.boxes = lines.stream().map(Crossings::box).toArray(double[][]::new);
   }
 
   /** How far along a line, from 0 to 1 and in order, others cut it; both ends are included. */
@@ -28,7 +35,12 @@ final class Crossings {
     double du = line[2] - u;
     double dv = line[3] - v;
     TreeSet<Double> cuts = new TreeSet<>(List.of(0.0, 1.0));
-    for (double[] other : lines) {
+    double[] box = boxes[index];
+    for (int i = 0; i < lines.length; i++) {
+      if (isFar(box, boxes[i])) {
+        continue;
+      }
+      double[] other = lines[i];
       double u2 = other[0];
       double v2 = other[1];
       double du2 = other[2] - u2;
@@ -48,6 +60,22 @@ final class Crossings {
       }
     }
     return new ArrayList<>(cuts);
+  }
+
+  private static double[] box(double[] line) {
+    return new double[] {
+      Math.min(line[0], line[2]),
+      Math.min(line[1], line[3]),
+      Math.max(line[0], line[2]),
+      Math.max(line[1], line[3])
+    };
+  }
+
+  private static boolean isFar(double[] one, double[] other) {
+    return one[0] > other[2] + AIR
+        || other[0] > one[2] + AIR
+        || one[1] > other[3] + AIR
+        || other[1] > one[3] + AIR;
   }
 
   private static void addInside(Set<Double> cuts, double cut) {

@@ -10,9 +10,14 @@ final class Facet {
 
   private static final double PARALLEL = 1e-8;
 
+  /** Facets farther apart, in inches, have nothing to do with each other. */
+  private static final double AIR = 1e-3;
+
   private final List<Vector> corners;
   private final Vector normal;
   private final List<Vector> inward;
+  private final double[] low = new double[3];
+  private final double[] high = new double[3];
   private final @Nullable Round round;
 
   Facet(List<Vector> corners, @Nullable Round round) {
@@ -23,6 +28,36 @@ final class Facet {
         java.util.stream.IntStream.range(0, corners.size())
             .mapToObj(i -> normal.cross(next(i).minus(corners.get(i))).unit())
             .toList();
+    for (int axis = 0; axis < 3; axis++) {
+      low[axis] = Double.POSITIVE_INFINITY;
+      high[axis] = Double.NEGATIVE_INFINITY;
+      for (Vector corner : corners) {
+        low[axis] = Math.min(low[axis], corner.on(axis));
+        high[axis] = Math.max(high[axis], corner.on(axis));
+      }
+    }
+  }
+
+  /** Whether it may meet another: whether the boxes around both do, with air. */
+  boolean isNear(Facet other) {
+    for (int axis = 0; axis < 3; axis++) {
+      if (low[axis] > other.high[axis] + AIR || other.low[axis] > high[axis] + AIR) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Whether it may meet a line between two places. */
+  boolean isNear(Vector from, Vector to) {
+    for (int axis = 0; axis < 3; axis++) {
+      double one = from.on(axis);
+      double other = to.on(axis);
+      if (low[axis] > Math.max(one, other) + AIR || high[axis] < Math.min(one, other) - AIR) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** By the areas of its shadows on the three planes (Newell; from memory). */

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
@@ -21,6 +23,7 @@ import org.locationtech.jts.operation.polygonize.Polygonizer;
 import packetwright.drawing.view.Pictorial.Line;
 import packetwright.drawing.view.Pictorial.Region;
 import packetwright.drawing.view.Pictorial.Spot;
+import packetwright.wood.part.Solid;
 
 /**
  * Removes hidden lines: every edge is cut where another crosses it on paper, and each stretch is
@@ -47,7 +50,12 @@ public final class Isometric {
   private Isometric(List<Placed> pieces, Eye eye) {
     this.eye = eye;
     this.toward = new Vector(eye.x, eye.y, 1).unit();
-    this.pieces = pieces.stream().map(p -> new Sitting(Frame.of(p), new Body(p.solid()))).toList();
+    // Pieces of one part are one body.
+    Map<Solid, Body> bodies = new HashMap<>();
+    this.pieces =
+        pieces.stream()
+            .map(p -> new Sitting(Frame.of(p), bodies.computeIfAbsent(p.solid(), Body::new)))
+            .toList();
   }
 
   /**
@@ -113,9 +121,10 @@ public final class Isometric {
   /** What may be seen of the pieces, if nothing stands before it. */
   private List<Edge> edges() {
     List<Edge> edges = new ArrayList<>();
+    Map<Body, List<Crease>> creases = new HashMap<>();
     for (Sitting piece : pieces) {
       Vector ownEye = piece.frame.ownWay(toward);
-      for (Crease crease : Creases.of(piece.body)) {
+      for (Crease crease : creases.computeIfAbsent(piece.body, Creases::of)) {
         Vector from = piece.frame.assembled(crease.from());
         Vector to = piece.frame.assembled(crease.to());
         boolean isPoint = Math.hypot(u(to) - u(from), v(to) - v(from)) < 1e-9;

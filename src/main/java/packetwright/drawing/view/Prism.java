@@ -277,6 +277,21 @@ record Prism(int axis, List<Side> sides, double low, double high) {
     return place.on(Removal.acrossV(axis));
   }
 
+  /** Least and greatest coordinates; without sides the least are greater. */
+  double[][] corners() {
+    double[] lows = {Double.MAX_VALUE, Double.MAX_VALUE, Double.MAX_VALUE};
+    double[] highs = {-Double.MAX_VALUE, -Double.MAX_VALUE, -Double.MAX_VALUE};
+    for (Side side : sides) {
+      for (Vector end : List.of(place(side.u1, side.v1, low), place(side.u1, side.v1, high))) {
+        for (int i = 0; i < 3; i++) {
+          lows[i] = Math.min(lows[i], end.on(i));
+          highs[i] = Math.max(highs[i], end.on(i));
+        }
+      }
+    }
+    return new double[][] {lows, highs};
+  }
+
   /** Whether a place lies inside. */
   boolean holds(Vector place) {
     double along = place.on(axis);

@@ -2,10 +2,15 @@ package packetwright.drawing.view;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.NavigableMap;
+import java.util.TreeMap;
 import java.util.TreeSet;
 
 /** Creases on one straight line in space, to be joined into as few as cover the same. */
 final class Straight {
+  /** Farther apart, in inches, nothing is the same. */
+  private static final double AIR = 1e-6;
+
   private final Vector start;
   private final Vector along;
   private final List<Crease> creases = new ArrayList<>();
@@ -20,15 +25,25 @@ final class Straight {
   static List<Crease> joined(List<Crease> creases) {
     List<Straight> lines = new ArrayList<>();
     List<Crease> joined = new ArrayList<>();
+    // Creases that are the same have their middles at one x.
+    NavigableMap<Double, List<Crease>> byMiddle = new TreeMap<>();
     for (Crease crease : creases) {
       if (isPlain(crease)) {
         add(crease, lines);
-      } else if (joined.stream().noneMatch(other -> isSame(crease, other))) {
+      } else if (isNew(crease, byMiddle)) {
         joined.add(crease);
+        byMiddle.computeIfAbsent(crease.middle().x(), x -> new ArrayList<>()).add(crease);
       }
     }
     lines.forEach(line -> joined.addAll(line.join()));
     return joined;
+  }
+
+  private static boolean isNew(Crease crease, NavigableMap<Double, List<Crease>> byMiddle) {
+    double x = crease.middle().x();
+    return byMiddle.subMap(x - AIR, true, x + AIR, true).values().stream()
+        .flatMap(List::stream)
+        .noneMatch(other -> isSame(crease, other));
   }
 
   private static boolean isPlain(Crease crease) {
@@ -55,6 +70,12 @@ final class Straight {
   }
 
   private boolean holds(Vector place) {
+    // Most creases run along an axis, and most lines are far from them on another.
+    for (int axis = 0; axis < 3; axis++) {
+      if (along.on(axis) == 0 && Math.abs(place.on(axis) - start.on(axis)) > AIR) {
+        return false;
+      }
+    }
     return place.minus(start).cross(along).length() < 10 * Facet.SAME;
   }
 
