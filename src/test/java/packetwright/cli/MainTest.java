@@ -66,8 +66,8 @@ class MainTest {
             new Ended(
                 0,
                 """
-                Nest box: 14 steps, 28 operations; all 6 pieces come out as drawn
-                Nest box, with predator_guard: 17 steps, 34 operations; all 7 pieces come out as drawn
+                Nest box: 14 steps, 30 operations; all 6 pieces come out as drawn
+                Nest box, with predator_guard: 17 steps, 36 operations; all 7 pieces come out as drawn
                 """,
                 ""));
   }
@@ -78,7 +78,7 @@ class MainTest {
     Ended ended = run("check", folder.toString(), "--all-options", "--option", "brads");
     assertThat(ended.status()).isEqualTo(1);
     assertThat(ended.out())
-        .contains("with brads: 20 steps", "errors, with brads and plain_lid")
+        .contains("with brads: 21 steps", "errors, with brads and plain_lid")
         .hasLineCount(2);
     assertThat(ended.err()).contains("stands only without the option `plain_lid`");
   }

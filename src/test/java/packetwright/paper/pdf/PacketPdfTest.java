@@ -57,7 +57,7 @@ class PacketPdfTest {
   void numbersCanBeReadBack() throws IOException {
     Map<String, byte[]> pdfs = pdfs(Paper.LETTER);
     assertThat(text(pdfs.getOrDefault("student-packet", new byte[0])).replaceAll("\\s+", " "))
-        .contains("Sliding-lid box", "Set the fence to 3 1\u20442 in. Lock it.", "8 7\u204416 in")
+        .contains("Sliding-lid box", "Set the fence to 3 1\u20442 in. Measure to", "8 7\u204416 in")
         .doesNotContainIgnoringCase("proven")
         .doesNotContainPattern("(?i)\\bsafe\\b");
     assertThat(text(pdfs.getOrDefault("answer-key", new byte[0])).replaceAll("\\s+", " "))

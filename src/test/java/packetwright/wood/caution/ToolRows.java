@@ -84,7 +84,8 @@ final class ToolRows {
 
   private static Stream<Row> everywhere() {
     return Stream.of(
-        row("eye_protection", ROUT, BENCH),
+        row("eye_protection", ROUT, GLUE.withoutCut()),
+        row("eye_protection", BENCH, GLUE.withoutCut()),
         row("ear_protection", ROUT, BENCH),
         row("loose_clothing", NAIL, HAND_SAW),
         row("power_off_first", ROUT, BENCH),
