@@ -87,7 +87,8 @@ public final class SvgWriter implements Painter {
     attributes.put("xml:space", "preserve");
     // Typefaces are named, not embedded: one face as a data URI weighs 20 times what a drawing
     // does,
-    // and editors pass over it; letters as paths could not be searched. Where another face stands
+    // and many editors pass over it; letters as paths could not be searched. Where another face
+    // stands
     // in, each text still fills the width that the drawing leaves for it, so it meets no line.
     attributes.put("textLength", Decimals.of(Lettering.width(face, size, text)));
     attributes.put("lengthAdjust", "spacingAndGlyphs");
