@@ -1,8 +1,10 @@
 package packetwright.drawing.setup;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import packetwright.definition.shop.MachineKind;
 import packetwright.drawing.sheet.Sheet;
 import packetwright.plan.lesson.Lesson;
@@ -19,7 +21,7 @@ public final class SampleFigures {
           List.of(
               "set-up-4-rip-side-board",
               "set-up-9-cut-side-slope",
-              "set-up-10-cut-roof-back-bevel",
+              "set-up-10-crosscut-roof",
               "set-up-11-drill-floor-drain-1",
               "set-up-11-drill-floor-drain-1-2"),
           "sliding-lid-box own shop []",
@@ -46,11 +48,12 @@ public final class SampleFigures {
   /** The figures, named as they are. */
   public static List<Sheet> all() {
     List<Sheet> sheets = new ArrayList<>();
+    Set<String> names = new HashSet<>();
     for (Map.Entry<String, Lesson> entry : SampleRuns.inOwnShops().entrySet()) {
       List<String> wanted = NAMES.getOrDefault(entry.getKey(), List.of());
       for (OperationRun run : entry.getValue().run().operations()) {
         for (Sheet sheet : figures(entry.getValue(), run)) {
-          if (wanted.contains(sheet.name())) {
+          if (wanted.contains(sheet.name()) && names.add(sheet.name())) {
             sheets.add(sheet);
           }
         }
