@@ -15,7 +15,7 @@ import picocli.CommandLine.Command;
     version = "packetwright 1",
     description =
         "Makes printable lesson packets for woodshop classes from one project definition.",
-    subcommands = {MakeCommand.class, CheckCommand.class, ShowCommand.class},
+    subcommands = {MakeCommand.class, DrawCommand.class, CheckCommand.class, ShowCommand.class},
     synopsisSubcommandLabel = "COMMAND")
 public final class Main {
   /** Done; warnings and notes too. */

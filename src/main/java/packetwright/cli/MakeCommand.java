@@ -3,9 +3,7 @@ package packetwright.cli;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import packetwright.definition.project.ProjectFolder;
 import packetwright.paper.html.Paper;
@@ -44,7 +42,7 @@ final class MakeCommand extends ProjectCommand {
     if (lesson == null) {
       return Main.HAS_ERRORS;
     }
-    Path target = out == null ? usual(lesson) : out;
+    Path target = out == null ? usualFolder("packets", lesson) : out;
     OutputFolder output = new OutputFolder(target);
     output.requireFree();
     Publisher publisher =
@@ -63,14 +61,5 @@ final class MakeCommand extends ProjectCommand {
     }
     terminal().print(made.toString());
     return Main.DONE;
-  }
-
-  /** Packets with different options lie side by side. */
-  private static Path usual(Lesson lesson) {
-    String term = lesson.choices().term().toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
-    String suffix = term.isEmpty() || term.equals("-") ? "" : "-" + term;
-    Set<String> options = lesson.project().options().on();
-    String with = options.isEmpty() ? "" : "-with-" + String.join("-", options);
-    return Path.of("packets", lesson.project().id() + suffix + with.replace('_', '-'));
   }
 }

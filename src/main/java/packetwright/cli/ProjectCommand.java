@@ -1,7 +1,10 @@
 package packetwright.cli;
 
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import packetwright.definition.project.ProjectFolder;
@@ -31,6 +34,15 @@ abstract class ProjectCommand implements Callable<Integer> {
       throw new IllegalStateException("a command is always run by its parent");
     }
     return parent.terminal();
+  }
+
+  /** Where files go without {@code --out}; those with different options lie side by side. */
+  static Path usualFolder(String above, Lesson lesson) {
+    String term = lesson.choices().term().toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
+    String suffix = term.isEmpty() || term.equals("-") ? "" : "-" + term;
+    Set<String> options = lesson.project().options().on();
+    String with = options.isEmpty() ? "" : "-with-" + String.join("-", options);
+    return Path.of(above, lesson.project().id() + suffix + with.replace('_', '-'));
   }
 
   @Override

@@ -85,7 +85,7 @@ class MainTest {
 
   @Test
   void namesTheOptionThatWasMeant() {
-    for (String command : List.of("check", "show", "make")) {
+    for (String command : List.of("check", "show", "draw", "make")) {
       Ended ended = run(command, "nest-box", "--option", "predator_gard");
       assertThat(ended.status()).isEqualTo(1);
       assertThat(ended.err()).contains("--option:1:1", "try: write `predator_guard`");
@@ -182,7 +182,7 @@ class MainTest {
     assertThat(run("--version")).isEqualTo(new Ended(0, "packetwright 1\n", ""));
     assertThat(run().status()).isEqualTo(2);
     assertThat(run().out() + run().err()).contains("Usage: packetwright");
-    for (String command : List.of("make", "check", "show")) {
+    for (String command : List.of("make", "draw", "check", "show")) {
       Ended ended = run(command, "--help");
       assertThat(ended.status()).isZero();
       assertThat(ended.out()).contains("Usage: packetwright " + command);

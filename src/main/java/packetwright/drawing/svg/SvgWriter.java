@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import packetwright.drawing.lettering.Face;
+import packetwright.drawing.lettering.Lettering;
 import packetwright.drawing.sheet.Outline;
 import packetwright.drawing.sheet.Painter;
 import packetwright.drawing.sheet.Sheet;
@@ -31,8 +32,9 @@ public final class SvgWriter implements Painter {
             Decimals.fine(sheet.height() / 72) + "in",
             "viewBox",
             "0 0 " + width + " " + height,
-            "font-kerning",
-            "none",
+            // Not a presentation attribute of SVG 1.1, but its style attribute takes any CSS.
+            "style",
+            "font-kerning:none",
             "role",
             "img"));
     writer.out.append("<title>").append(escaped(sheet.name())).append("</title>\n");
@@ -83,6 +85,13 @@ public final class SvgWriter implements Painter {
           "rotate(" + Decimals.of(-angle) + " " + Decimals.of(x) + " " + Decimals.of(y) + ")");
     }
     attributes.put("xml:space", "preserve");
+    // Typefaces are named, not embedded: one face as a data URI weighs 20 times what a drawing
+    // does,
+    // and many editors pass over it; letters as paths could not be searched. Where another face
+    // stands
+    // in, each text still fills the width that the drawing leaves for it, so it meets no line.
+    attributes.put("textLength", Decimals.of(Lettering.width(face, size, text)));
+    attributes.put("lengthAdjust", "spacingAndGlyphs");
     tag("text", attributes);
     out.append('>').append(escaped(text)).append("</text>\n");
   }

@@ -30,7 +30,7 @@ class SvgWriterTest {
   void writesTrueSizeOneElementALineAttributesSorted() {
     assertThat(SvgWriter.write(SHEET).lines())
         .containsExactly(
-            "<svg font-kerning=\"none\" height=\"0.5in\" role=\"img\" viewBox=\"0 0 144 36\""
+            "<svg height=\"0.5in\" role=\"img\" style=\"font-kerning:none\" viewBox=\"0 0 144 36\""
                 + " width=\"2in\" xmlns=\"http://www.w3.org/2000/svg\">",
             "<title>test</title>",
             "<desc>A &amp; B</desc>",
@@ -38,7 +38,7 @@ class SvgWriterTest {
                 + " stroke-dasharray=\"4 1.8\" stroke-linejoin=\"round\" stroke-width=\"0.85\"/>",
             "<path d=\"M0 0 L5 0 L5 5 L0 5 Z\" fill=\"#808080\" fill-rule=\"evenodd\"/>",
             "<text font-family=\"'Roboto', sans-serif\" font-size=\"8\" font-weight=\"700\""
-                + " x=\"1\" xml:space=\"preserve\" y=\"2\">a&lt;b</text>",
+                + " lengthAdjust=\"spacingAndGlyphs\" textLength=\"12.863\" x=\"1\" xml:space=\"preserve\" y=\"2\">a&lt;b</text>",
             "</svg>");
   }
 
