@@ -47,7 +47,7 @@ class DrawCommandTest {
     assertThat(ended.err()).isEmpty();
     assertThat(ended.status()).isZero();
     assertThat(files(out))
-        .contains("part-side.svg", "set-up-7-cut-side-lid-groove.svg", "layout-6.svg")
+        .contains("part-side.svg", "set-up-5-cut-side-lid-groove.svg", "layout-4.svg")
         .allMatch(name -> name.endsWith(".svg") || name.equals(".packetwright-output"));
     assertThat(ended.out().lines())
         .hasSize(files(out).size() - 1)

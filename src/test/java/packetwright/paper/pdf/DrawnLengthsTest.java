@@ -71,7 +71,7 @@ class DrawnLengthsTest {
   @Test
   void theFenceStandsAsFarFromTheBladeAsTheFigureSays() throws IOException {
     Lesson box = lesson("sliding-lid-box");
-    List<Painted> page = page(box, "set-up-12-rip-wall");
+    List<Painted> page = page(box, "set-up-10-rip-wall");
     assertThat(page).extracting(Painted::what).contains("Roboto-Italic 1/2 size");
     double inches = inches(box, "front_width");
     assertThat(between(page, "Roboto-Regular Fence ")).isCloseTo(inches * 36, within(CLOSE));
