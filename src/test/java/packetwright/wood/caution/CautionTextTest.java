@@ -12,6 +12,7 @@ import packetwright.wood.caution.Caution.Signal;
 class CautionTextTest {
   private static final Words WORDS = Words.of("en");
   private static final List<HazardRule> RULES = RuleFile.read().rules();
+  private static final Object[] AMOUNTS = {"that far", "that far", "that far", "that far"};
 
   private static Stream<String> studentTexts() {
     return RULES.stream()
@@ -19,7 +20,8 @@ class CautionTextTest {
   }
 
   private static String text(String rule, String key) {
-    return WORDS.plain("caution." + rule + "." + key);
+    // What is printed beside an amount is a distance to keep, in the shop's own number.
+    return WORDS.plain("caution." + rule + "." + key, AMOUNTS);
   }
 
   @Test

@@ -91,7 +91,7 @@ record TrialCut(
           with: [push_block]
         - rip: rail
           to: leg.width
-          with: [push_stick]
+          with: [push_block]
         - square_end: rail
         - lay_out: rail
         - crosscut: leg

@@ -67,7 +67,7 @@ final class TrialCuts {
       case "notch" -> notch();
       case "hole" -> hole();
       case "miter" -> miter();
-      case "bevel_edge" -> bevel(one(EDGES), "table_saw", "push_stick");
+      case "bevel_edge" -> bevel(one(EDGES), "table_saw", "push_block");
       case "bevel_end" -> bevel(one(ENDS), "miter_saw", "clamps");
       case "taper" -> taper();
       case "curve_edge" -> curve(one(EDGES));
