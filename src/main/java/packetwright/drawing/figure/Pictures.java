@@ -34,7 +34,7 @@ final class Pictures {
     for (packetwright.wood.assembly.Placed piece : lesson.assembly().pieces()) {
       pieces.add(placed(piece, slid(piece)));
     }
-    return draw("cover", pieces, new Frame(240, 190, false), "packet.picture");
+    return draw("cover", pieces, new Frame(240, 150, false), "packet.picture");
   }
 
   /** Every piece moved away from the middle, with its letter. */

@@ -3,6 +3,7 @@ package packetwright.drawing.part;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import packetwright.drawing.sheet.Scale;
 import packetwright.text.measure.Length;
 import packetwright.wood.part.Box;
 import packetwright.wood.part.Point;
@@ -38,11 +39,11 @@ record Fold(List<Gap> gaps) {
   }
 
   /** The middle of each long even stretch left out, as a scale calls for. */
-  static Fold of(Solid solid, ViewMarks.Scale scale) {
+  static Fold of(Solid solid, Scale scale) {
     List<Gap> gaps = new ArrayList<>();
     for (Gap even : even(solid)) {
       if (even.size().inches().approximate() * scale.pointsPerInch() > LONG) {
-        Length kept = Length.ofInches(LEFT * scale.reduction(), 2 * 72);
+        Length kept = Length.ofInches(LEFT * scale.reduced(), 2 * 72);
         gaps.add(new Gap(even.from.plus(kept), even.to.minus(kept)));
       }
     }

@@ -15,6 +15,7 @@ import packetwright.drawing.sheet.Label;
 import packetwright.drawing.sheet.Line;
 import packetwright.drawing.sheet.Mark;
 import packetwright.drawing.sheet.Obstacles;
+import packetwright.drawing.sheet.Scale;
 import packetwright.drawing.sheet.Sheet;
 import packetwright.drawing.view.Projection;
 import packetwright.drawing.view.View;
@@ -30,7 +31,7 @@ final class PartLayout {
 
   private final Showing showing;
   private final PartSheet.Style style;
-  private final ViewMarks.Scale scale;
+  private final Scale scale;
   private final PartMeasures measures;
   private final PartRoom room;
   private final List<Note> notes;
@@ -39,7 +40,7 @@ final class PartLayout {
   /** Where lines end, which every dimension asks for. */
   private final Map<Projection, List<List<Length>>> ends = new EnumMap<>(Projection.class);
 
-  PartLayout(Showing showing, ViewMarks.Scale scale, PartSheet.Style style) {
+  PartLayout(Showing showing, Scale scale, PartSheet.Style style) {
     this.showing = showing;
     this.style = style;
     this.scale = scale;
@@ -54,7 +55,7 @@ final class PartLayout {
     return showing;
   }
 
-  ViewMarks.Scale scale() {
+  Scale scale() {
     return scale;
   }
 

@@ -6,6 +6,7 @@ import java.util.Objects;
 import packetwright.drawing.sheet.DimensionBand;
 import packetwright.drawing.sheet.Line;
 import packetwright.drawing.sheet.Mark;
+import packetwright.drawing.sheet.Scale;
 import packetwright.drawing.view.Projection;
 import packetwright.drawing.view.View;
 import packetwright.text.measure.Length;
@@ -20,10 +21,7 @@ import packetwright.text.measure.Length;
  * @param arrangement which view stands where
  */
 record PartRoom(
-    Showing showing,
-    Map<Band, DimensionBand> bands,
-    ViewMarks.Scale scale,
-    Arrangement arrangement) {
+    Showing showing, Map<Band, DimensionBand> bands, Scale scale, Arrangement arrangement) {
   private static final double LEAST_GAP = 30;
 
   /** Half the height of a number in a level band, and air. */

@@ -3,6 +3,7 @@ package packetwright.drawing.part;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import packetwright.drawing.sheet.Scale;
 import packetwright.drawing.sheet.Sheet;
 import packetwright.drawing.view.Projection;
 import packetwright.text.measure.Rule;
@@ -62,10 +63,10 @@ public final class PartSheet {
       List<Part> parts, Function<Part, Phrase> material, Style style) {
     List<Showing> all = parts.stream().map(part -> Showing.of(part, Fold.NONE)).toList();
     List<PartLayout> own = all.stream().map(showing -> largest(showing, style)).toList();
-    int common = own.stream().mapToInt(p -> p.scale().reduction()).max().orElse(1);
+    int common = own.stream().mapToInt(p -> p.scale().reduced()).max().orElse(1);
     List<Sheet> sheets = new ArrayList<>();
     for (int i = 0; i < parts.size(); i++) {
-      PartLayout layout = new PartLayout(all.get(i), new ViewMarks.Scale(common), style);
+      PartLayout layout = new PartLayout(all.get(i), new Scale(1, common), style);
       Part part = parts.get(i);
       boolean isReadable =
           layout.fits() && !isNarrow(layout) && layout.width(Projection.FRONT) >= LEAST_DRAWN;
@@ -81,9 +82,9 @@ public final class PartSheet {
   }
 
   private static PartLayout largest(Showing showing, Style style) {
-    List<ViewMarks.Scale> scales = ViewMarks.Scale.preferred(style.rule.unit());
+    List<Scale> scales = Scale.reducing(style.rule.unit());
     double length = showing.solid().length().inches().approximate();
-    for (ViewMarks.Scale scale : scales) {
+    for (Scale scale : scales) {
       // Dimensions are arranged only where the part itself has room.
       if (length * scale.pointsPerInch() < WIDTH) {
         PartLayout layout = new PartLayout(showing, scale, style);
@@ -105,9 +106,9 @@ public final class PartSheet {
    */
   private static PartLayout broken(PartLayout whole, Style style) {
     PartLayout best = whole;
-    List<ViewMarks.Scale> scales =
-        new ArrayList<>(ViewMarks.Scale.preferred(style.rule.unit()))
-            .stream().filter(s -> s.reduction() < whole.scale().reduction()).toList();
+    List<Scale> scales =
+        new ArrayList<>(Scale.reducing(style.rule.unit()))
+            .stream().filter(s -> s.reduced() < whole.scale().reduced()).toList();
     for (int i = scales.size() - 1; i >= 0 && isNarrow(best); i--) {
       Part part = whole.showing().part();
       Fold fold = Fold.of(part.solid(), scales.get(i));

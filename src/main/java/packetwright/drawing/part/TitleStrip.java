@@ -8,6 +8,7 @@ import packetwright.drawing.sheet.Label;
 import packetwright.drawing.sheet.Line;
 import packetwright.drawing.sheet.Mark;
 import packetwright.drawing.sheet.Outline;
+import packetwright.drawing.sheet.Scale;
 import packetwright.drawing.sheet.Stroke;
 import packetwright.text.measure.Length;
 import packetwright.text.measure.Rule;
@@ -49,7 +50,7 @@ final class TitleStrip {
   record Entry(Phrase material, int sheet, int sheets) {}
 
   /** Its marks, at the foot of a sheet. */
-  List<Mark> marks(double width, double height, Entry entry, ViewMarks.Scale scale) {
+  List<Mark> marks(double width, double height, Entry entry, Scale scale) {
     double top = height - HEIGHT;
     double inset = Line.THICK / 2;
     List<Mark> marks = new ArrayList<>();

@@ -7,6 +7,7 @@ import java.util.stream.DoubleStream;
 import packetwright.drawing.sheet.Line;
 import packetwright.drawing.sheet.Mark;
 import packetwright.drawing.sheet.Outline;
+import packetwright.drawing.sheet.Scale;
 import packetwright.drawing.sheet.Stroke;
 import packetwright.drawing.view.View;
 import packetwright.drawing.view.View.Arc;
@@ -15,9 +16,6 @@ import packetwright.drawing.view.View.Edge;
 import packetwright.drawing.view.View.Hole;
 import packetwright.drawing.view.View.Sight;
 import packetwright.text.measure.Length;
-import packetwright.text.measure.Unit;
-import packetwright.text.words.Phrase;
-import packetwright.text.words.Words;
 
 /** A view put on the sheet at a scale. */
 final class ViewMarks implements CutMarks.OnSheet {
@@ -187,35 +185,5 @@ final class ViewMarks implements CutMarks.OnSheet {
 
   private double v(double v) {
     return y + (view.height().inches().approximate() - v) * scale;
-  }
-
-  /**
-   * A preferred scale: drawn size over true size is 1 over {@code reduction}.
-   *
-   * @param reduction 1 for full size
-   */
-  record Scale(int reduction) {
-    private static final List<Integer> INCH = List.of(1, 2, 4, 8, 16, 32, 64);
-    private static final List<Integer> METRIC = List.of(1, 2, 5, 10, 20, 50, 100);
-
-    /** Those of a unit's drawings, the largest first. */
-    static List<Scale> preferred(Unit unit) {
-      return (unit == Unit.INCH ? INCH : METRIC).stream().map(Scale::new).toList();
-    }
-
-    /** Points on paper for an inch of wood. */
-    double pointsPerInch() {
-      return 72.0 / reduction;
-    }
-
-    /** As the title strip prints it. */
-    Phrase phrase(Unit unit, Words words) {
-      if (unit != Unit.INCH) {
-        return words.say("sheet.scale.ratio", (long) reduction);
-      }
-      return reduction == 1
-          ? words.say("sheet.scale.full")
-          : words.say("sheet.scale.inch", (long) reduction);
-    }
   }
 }

@@ -14,6 +14,7 @@ import packetwright.drawing.sheet.Line;
 import packetwright.drawing.sheet.Mark;
 import packetwright.drawing.sheet.Obstacles;
 import packetwright.drawing.sheet.Outline;
+import packetwright.drawing.sheet.Scale;
 import packetwright.drawing.sheet.Sheet;
 import packetwright.drawing.sheet.Stroke;
 import packetwright.text.measure.Length;

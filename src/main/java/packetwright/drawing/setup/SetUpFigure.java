@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import packetwright.definition.procedure.Verb;
 import packetwright.definition.shop.MachineKind;
 import packetwright.definition.shop.Shop;
+import packetwright.drawing.sheet.Scale;
 import packetwright.drawing.sheet.Sheet;
 import packetwright.text.measure.Rule;
 import packetwright.text.words.Words;

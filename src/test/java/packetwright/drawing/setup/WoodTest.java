@@ -10,6 +10,7 @@ import packetwright.drawing.lettering.Face;
 import packetwright.drawing.setup.SetUpFigure.Drawn;
 import packetwright.drawing.sheet.Outline;
 import packetwright.drawing.sheet.Painter;
+import packetwright.drawing.sheet.Scale;
 import packetwright.drawing.view.Section;
 import packetwright.drawing.view.View.Place;
 import packetwright.text.measure.Length;
